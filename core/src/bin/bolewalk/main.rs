@@ -1,0 +1,2 @@
+//! The desk command.
+fn main() {}

@@ -1,0 +1,1 @@
+//! Plans, stem sections and tree profiles as plain marks in metres.

@@ -1,0 +1,1 @@
+//! The one exported object: a field book opened from a folder.

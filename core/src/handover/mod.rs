@@ -1,0 +1,1 @@
+//! What leaves the field book: site summary, climb sheets, map files, tables.

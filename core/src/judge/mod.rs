@@ -1,0 +1,1 @@
+//! The judgement: stops, gaps, caps, score, anchors, zones. Pure: no clock, no disk, no language.

@@ -1,0 +1,1 @@
+//! Raw readings become a value with a standard error and a method.

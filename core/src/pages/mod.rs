@@ -1,0 +1,1 @@
+//! What a screen shows and what it offers, as plain data.

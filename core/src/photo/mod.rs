@@ -1,0 +1,1 @@
+//! Photo files in and out: pixels, hash names, position, time and direction.

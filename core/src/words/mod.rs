@@ -1,0 +1,1 @@
+//! One catalogue of words for papers and screens; units, numbers and dates by locale.

@@ -1,0 +1,12 @@
+//! Every Rust test that stands outside the rooms, in one binary.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing
+)]
+
+mod damage;
+mod laws;
+mod outside;
+mod published;
