@@ -1,0 +1,531 @@
+//! One edit: a number of changes, the tables and what can be taken back, in one transaction.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use rusqlite::{OptionalExtension, Transaction, TransactionBehavior, params};
+use serde_json::Value;
+
+use super::change::{Change, GONE, ORDER, PARENT};
+use super::clock::{LogClock, written};
+use super::faults::defect;
+use super::fields::{self, same};
+use super::flatten::{self, Flat};
+use super::project::{self, RecordKey};
+use super::{Author, Store, fit, log, read};
+use crate::error::BookError;
+use crate::record::{Fault, Id, Noun, SiteFile};
+
+/// What an edit did.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Done {
+    /// The edit's id; empty when nothing differed from what was there.
+    pub edit: Id,
+    /// How many changes it wrote.
+    pub changes: u32,
+    /// The first site it touched; nothing for crew, gear, codebook and house values.
+    pub site: Option<Id>,
+}
+
+/// An edit in the making; nothing is kept until it ends well.
+#[derive(Debug)]
+pub struct Edit<'a> {
+    pub(super) conn: &'a Transaction<'a>,
+    clock: &'a mut LogClock,
+    author: &'a Author,
+    device: &'a str,
+    id: String,
+    touched: BTreeSet<RecordKey>,
+    unchecked: BTreeSet<RecordKey>,
+    fresh: BTreeMap<(Noun, String), Option<String>>,
+    orders: BTreeMap<(Noun, String), f64>,
+    done: Done,
+}
+
+/// What an edit does to the stack of what can be taken back.
+pub(super) enum Stack {
+    /// A new edit on top; what was taken back is past.
+    Push,
+    /// The entry was taken back, or done again.
+    Turn { no: i64, taken_back: bool },
+}
+
+impl Store {
+    /// Makes one edit: all of it is kept, or nothing.
+    ///
+    /// # Errors
+    /// Whatever `act` returns; `Refused` if a record would not be whole; `DiskFull`, `Busy`,
+    /// `Unwritable`, `Damaged` as the database reports. Nothing was changed then.
+    pub fn edit(
+        &mut self,
+        author: &Author,
+        act: impl FnOnce(&mut Edit<'_>) -> Result<(), BookError>,
+    ) -> Result<Done, BookError> {
+        self.edit_on(author, Stack::Push, act)
+    }
+
+    /// Brings a site file in as one edit: new records are made, known ones take the file's values,
+    /// what the file does not name stays. Ids that another site has taken are renamed.
+    ///
+    /// # Errors
+    /// `Refused` with every id that stands twice; else as [`Store::edit`].
+    pub fn put_site_file(
+        &mut self,
+        author: &Author,
+        file: &SiteFile,
+    ) -> Result<(Id, Done), BookError> {
+        let mut site = Id::default();
+        let done = self.edit(author, |edit| {
+            site = edit.put_site_file(file)?;
+            Ok(())
+        })?;
+        Ok((site, done))
+    }
+
+    pub(super) fn edit_on(
+        &mut self,
+        author: &Author,
+        stack: Stack,
+        act: impl FnOnce(&mut Edit<'_>) -> Result<(), BookError>,
+    ) -> Result<Done, BookError> {
+        let place = self.place();
+        let before = self.clock.last();
+        let kept = self.try_edit(author, stack, act);
+        if kept.is_err() {
+            self.clock = LogClock::after(before);
+        }
+        kept.map_err(|fault| super::faults::placed(fault, &place))
+    }
+
+    fn try_edit(
+        &mut self,
+        author: &Author,
+        stack: Stack,
+        act: impl FnOnce(&mut Edit<'_>) -> Result<(), BookError>,
+    ) -> Result<Done, BookError> {
+        let id = self.clock.new_id(author.at);
+        let conn = self
+            .conn
+            .transaction_with_behavior(TransactionBehavior::Immediate)?;
+        let after_seq = log::last_seq(&conn)?;
+        let mut edit = Edit {
+            conn: &conn,
+            clock: &mut self.clock,
+            author,
+            device: &self.device,
+            id,
+            touched: BTreeSet::new(),
+            unchecked: BTreeSet::new(),
+            fresh: BTreeMap::new(),
+            orders: BTreeMap::new(),
+            done: Done::default(),
+        };
+        act(&mut edit)?;
+        let done = edit.finish(stack, after_seq)?;
+        conn.commit()?;
+        Ok(done)
+    }
+}
+
+impl Edit<'_> {
+    /// Sets a field of a record; null clears it. A value that already stands alone is no change.
+    ///
+    /// # Errors
+    /// `NotFound` for an unknown or removed record, `Refused` for a value of another form.
+    pub fn set(&mut self, noun: Noun, id: &Id, field: &str, value: Value) -> Result<(), BookError> {
+        let known = fields::of(noun)
+            .and_then(|known| known.field(field))
+            .ok_or_else(|| defect(format!("{noun:?} has no field {field}")))?;
+        let table = noun.place().table;
+        if known.kind.cell(&value).is_none() {
+            let place = format!("{table}.{field}");
+            return Err(BookError::refused(Fault::new(
+                "fault.form",
+                place,
+                value,
+                known.kind.column_type(),
+            )));
+        }
+        let site = self.live(noun, id)?;
+        self.unchecked.insert((table.to_owned(), id.0.clone()));
+        self.replace(table, id.as_str(), site, field, value)
+    }
+
+    /// Makes a record with all that lies in it, at the end of its parent's list. Ids that are
+    /// missing are made; the record's own is returned.
+    ///
+    /// # Errors
+    /// `Refused` if the id is taken or the record is not whole, `NotFound` for an unknown parent.
+    pub fn create(
+        &mut self,
+        noun: Noun,
+        parent: Option<&Id>,
+        mut json: Value,
+    ) -> Result<Id, BookError> {
+        let (clock, at) = (&mut *self.clock, self.author.at);
+        flatten::give_ids(noun, &mut json, &mut || clock.new_id(at));
+        let mut flats = Vec::new();
+        flatten::flatten(noun, parent.map(Id::as_str), 0.0, &json, &mut flats)?;
+        self.refuse_twice(&flats)?;
+        for flat in &flats {
+            if self.place_of(flat.noun, &flat.id)?.is_some() {
+                let place = flat.noun.place().table;
+                return Err(BookError::refused(Fault::new(
+                    "fault.id-taken",
+                    place,
+                    &flat.id,
+                    "a new id",
+                )));
+            }
+        }
+        if let Some(first) = flats.first_mut() {
+            first.order = self.next_order(noun, parent.map_or("", Id::as_str))?;
+        }
+        let id = flats
+            .first()
+            .map(|flat| Id(flat.id.clone()))
+            .unwrap_or_default();
+        for flat in flats {
+            self.unchecked
+                .insert((flat.noun.place().table.to_owned(), flat.id.clone()));
+            self.put_flat(flat)?;
+        }
+        Ok(id)
+    }
+
+    /// Removes a record; what lies in it goes with it. Its changes stay in the log.
+    ///
+    /// # Errors
+    /// `NotFound` for an unknown or removed record.
+    pub fn remove(&mut self, noun: Noun, id: &Id) -> Result<(), BookError> {
+        let site = self.live(noun, id)?;
+        self.replace(
+            noun.place().table,
+            id.as_str(),
+            site,
+            GONE,
+            Value::Bool(true),
+        )
+    }
+
+    /// Settles a removal against changes made without knowing of it: the record is removed anew
+    /// (`stays` false) or comes back (`stays` true).
+    ///
+    /// # Errors
+    /// `NotFound` for an unknown record.
+    pub fn settle_removal(&mut self, noun: Noun, id: &Id, stays: bool) -> Result<(), BookError> {
+        let (site, _) = self
+            .place_of(noun, id.as_str())?
+            .ok_or_else(|| not_found(noun, id))?;
+        let heads = self.heads_of(noun.place().table, id.as_str(), GONE)?;
+        let replaces = heads.into_iter().map(|change| change.id).collect();
+        self.write(
+            noun.place().table,
+            id.as_str(),
+            site,
+            GONE,
+            Value::Bool(!stays),
+            replaces,
+        )?;
+        Ok(())
+    }
+
+    /// Moves a record to another place in its parent's list: just before `order`'s whole number,
+    /// such as 2.5 between the third and the fourth.
+    ///
+    /// # Errors
+    /// `NotFound` for an unknown or removed record.
+    pub fn reorder(&mut self, noun: Noun, id: &Id, order: f64) -> Result<(), BookError> {
+        let site = self.live(noun, id)?;
+        self.replace(
+            noun.place().table,
+            id.as_str(),
+            site,
+            ORDER,
+            Value::from(order),
+        )
+    }
+
+    /// A site file as part of this edit; returns the site's id.
+    ///
+    /// # Errors
+    /// As [`Store::put_site_file`].
+    pub fn put_site_file(&mut self, file: &SiteFile) -> Result<Id, BookError> {
+        let json = serde_json::to_value(file).map_err(defect)?;
+        for (list, noun) in [
+            ("crew", Noun::Person),
+            ("gear", Noun::Gear),
+            ("codebook", Noun::DefectCode),
+            ("house_values", Noun::HouseValue),
+        ] {
+            let mut flats = Vec::new();
+            let items = json
+                .get(list)
+                .and_then(Value::as_array)
+                .into_iter()
+                .flatten();
+            for (item, order) in items.zip(0_u32..) {
+                let mut item = item.clone();
+                self.give_lasting_ids(noun, &mut item);
+                flatten::flatten(noun, None, f64::from(order), &item, &mut flats)?;
+            }
+            self.put_flats(flats)?;
+        }
+        let mut site = json.get("site").cloned().unwrap_or_default();
+        self.give_lasting_ids(Noun::Site, &mut site);
+        let mut flats = Vec::new();
+        flatten::flatten(Noun::Site, None, 0.0, &site, &mut flats)?;
+        let id = flats
+            .first()
+            .map(|flat| flat.id.clone())
+            .unwrap_or_default();
+        flatten::free_ids(&id, &mut flats, &mut |noun, record| {
+            let place = self.place_of(noun, record)?;
+            Ok(place.is_some_and(|(site, _)| site.as_deref() != Some(id.as_str())))
+        })?;
+        self.put_flats(flats)?;
+        Ok(Id(id))
+    }
+
+    fn give_lasting_ids(&mut self, noun: Noun, json: &mut Value) {
+        let (clock, at) = (&mut *self.clock, self.author.at);
+        flatten::give_lasting_ids(noun, json, &mut || clock.new_id(at));
+    }
+
+    fn put_flats(&mut self, flats: Vec<Flat>) -> Result<(), BookError> {
+        self.refuse_twice(&flats)?;
+        flats.into_iter().try_for_each(|flat| self.put_flat(flat))
+    }
+
+    fn refuse_twice(&self, flats: &[Flat]) -> Result<(), BookError> {
+        let faults = flatten::ids_twice(flats);
+        if faults.is_empty() {
+            return Ok(());
+        }
+        Err(BookError::Refused { faults })
+    }
+
+    /// Makes a record, or gives a known one new values; one that was removed comes back.
+    fn put_flat(&mut self, flat: Flat) -> Result<(), BookError> {
+        let table = flat.noun.place().table;
+        let found = self.place_of(flat.noun, &flat.id)?;
+        let site = match &found {
+            Some((site, _)) => site.clone(),
+            None => self.site_of_parent(flat.noun, &flat)?,
+        };
+        if let Some((_, gone)) = found {
+            if gone {
+                self.replace(table, &flat.id, site.clone(), GONE, Value::Bool(false))?;
+            }
+            for (field, value) in flat.fields {
+                self.replace(table, &flat.id, site.clone(), &field, value)?;
+            }
+            return Ok(());
+        }
+        self.fresh
+            .insert((flat.noun, flat.id.clone()), site.clone());
+        if let Some(parent) = flat.parent {
+            self.write(
+                table,
+                &flat.id,
+                site.clone(),
+                PARENT,
+                Value::from(parent),
+                Vec::new(),
+            )?;
+        }
+        let order = Value::from(flat.order);
+        self.write(table, &flat.id, site.clone(), ORDER, order, Vec::new())?;
+        for (field, value) in flat.fields {
+            self.write(table, &flat.id, site.clone(), &field, value, Vec::new())?;
+        }
+        Ok(())
+    }
+
+    fn site_of_parent(&self, noun: Noun, flat: &Flat) -> Result<Option<String>, BookError> {
+        match (noun.place().held_by, &flat.parent) {
+            (Some((holder, _)), Some(parent)) => self.live(holder, &Id(parent.clone())),
+            (None, None) if noun == Noun::Site => Ok(Some(flat.id.clone())),
+            (None, None) => Ok(None),
+            _ => Err(defect(format!("{noun:?} in the wrong place"))),
+        }
+    }
+
+    /// The site of a record, and whether it was removed; nothing for an unknown record.
+    fn place_of(&self, noun: Noun, id: &str) -> Result<Option<(Option<String>, bool)>, BookError> {
+        if let Some(site) = self.fresh.get(&(noun, id.to_owned())) {
+            return Ok(Some((site.clone(), false)));
+        }
+        let query = format!(
+            "SELECT site, gone FROM {} WHERE id = ?1",
+            noun.place().table
+        );
+        Ok(self
+            .conn
+            .prepare_cached(&query)?
+            .query_row([id], |row| Ok((row.get(0)?, row.get(1)?)))
+            .optional()?)
+    }
+
+    fn live(&self, noun: Noun, id: &Id) -> Result<Option<String>, BookError> {
+        match self.place_of(noun, id.as_str())? {
+            Some((site, false)) => Ok(site),
+            _ => Err(not_found(noun, id)),
+        }
+    }
+
+    fn next_order(&mut self, noun: Noun, parent: &str) -> Result<f64, BookError> {
+        let key = (noun, parent.to_owned());
+        let order = match self.orders.get(&key) {
+            Some(last) => last + 1.0,
+            None => {
+                let table = noun.place().table;
+                let query =
+                    format!("SELECT coalesce(max(ord) + 1, 0) FROM {table} WHERE parent IS ?1");
+                let parent = Some(parent).filter(|parent| !parent.is_empty());
+                self.conn.query_row(&query, [parent], |row| row.get(0))?
+            }
+        };
+        self.orders.insert(key, order);
+        Ok(order)
+    }
+
+    pub(super) fn heads_of(
+        &self,
+        noun: &str,
+        id: &str,
+        field: &str,
+    ) -> Result<Vec<Change>, BookError> {
+        let mut heads = log::heads(self.conn, noun, id)?;
+        heads.retain(|change| change.field == field);
+        Ok(heads)
+    }
+
+    /// Writes a value over all that stand, unless it already stands alone.
+    fn replace(
+        &mut self,
+        noun: &str,
+        id: &str,
+        site: Option<String>,
+        field: &str,
+        value: Value,
+    ) -> Result<(), BookError> {
+        let heads = self.heads_of(noun, id, field)?;
+        let stands = heads.iter().all(|change| same(&change.value, &value));
+        if stands && (!heads.is_empty() || value.is_null()) {
+            return Ok(());
+        }
+        let replaces = heads.into_iter().map(|change| change.id).collect();
+        self.write(noun, id, site, field, value, replaces)?;
+        Ok(())
+    }
+
+    pub(super) fn write(
+        &mut self,
+        noun: &str,
+        id: &str,
+        site: Option<String>,
+        field: &str,
+        value: Value,
+        replaces: Vec<String>,
+    ) -> Result<String, BookError> {
+        let change = Change {
+            id: self.clock.new_id(self.author.at),
+            hlc: self.clock.tick(self.author.at),
+            device: self.device.to_owned(),
+            person: self.author.person.0.clone(),
+            edit: self.id.clone(),
+            site,
+            noun: noun.to_owned(),
+            record: id.to_owned(),
+            field: field.to_owned(),
+            value,
+            replaces,
+        };
+        log::append(self.conn, &change)?;
+        self.done.changes += 1;
+        if self.done.site.is_none() {
+            self.done.site = change.site.map(Id);
+        }
+        self.touched.insert((change.noun, change.record));
+        Ok(change.id)
+    }
+
+    /// Works out the tables, checks what was touched, and notes what can be taken back.
+    fn finish(mut self, stack: Stack, after_seq: i64) -> Result<Done, BookError> {
+        project::project_all(self.conn, &self.touched)?;
+        self.check_whole()?;
+        let last_seq = log::last_seq(self.conn)?;
+        match stack {
+            Stack::Push if self.done.changes == 0 => {}
+            Stack::Push => self.push(after_seq, last_seq)?,
+            Stack::Turn { no, taken_back } => {
+                self.conn.execute(
+                    "UPDATE own_edit SET after_seq = ?2, last_seq = ?3, taken_back = ?4 WHERE no = ?1",
+                    params![no, after_seq, last_seq, taken_back],
+                )?;
+            }
+        }
+        if self.done.changes > 0 {
+            save_clock(self.conn, self.clock)?;
+            self.done.edit = Id(std::mem::take(&mut self.id));
+        }
+        Ok(self.done)
+    }
+
+    fn push(&self, after_seq: i64, last_seq: i64) -> Result<(), BookError> {
+        let site = self.done.site.as_ref().map(Id::as_str);
+        self.conn.execute(
+            "DELETE FROM own_edit WHERE site IS ?1 AND taken_back = 1",
+            [site],
+        )?;
+        self.conn.execute(
+            "INSERT INTO own_edit (site, after_seq, last_seq) VALUES (?1, ?2, ?3)",
+            params![site, after_seq, last_seq],
+        )?;
+        Ok(())
+    }
+
+    fn check_whole(&self) -> Result<(), BookError> {
+        let mut faults = Vec::new();
+        for (table, id) in &self.unchecked {
+            let Some(noun) = Noun::of_table(table) else {
+                continue;
+            };
+            let Some(record) = read::own_fields(self.conn, noun, id)? else {
+                continue;
+            };
+            if let Err(cause) = fit::fits(noun, &record) {
+                faults.push(Fault::new(
+                    "fault.record",
+                    format!("{table} {id}"),
+                    cause,
+                    "a whole record",
+                ));
+            }
+        }
+        if faults.is_empty() {
+            return Ok(());
+        }
+        Err(BookError::Refused { faults })
+    }
+}
+
+/// Keeps the latest logical time.
+pub(super) fn save_clock(conn: &Transaction<'_>, clock: &LogClock) -> Result<(), BookError> {
+    conn.execute(
+        "INSERT INTO clock (only, hlc) VALUES (1, ?1) ON CONFLICT (only) DO UPDATE SET hlc = ?1",
+        [written(clock.last())],
+    )?;
+    Ok(())
+}
+
+fn not_found(noun: Noun, id: &Id) -> BookError {
+    BookError::NotFound {
+        kind: noun.place().table.to_owned(),
+        id: id.0.clone(),
+    }
+}
+
+#[cfg(test)]
+#[path = "edit_tests.rs"]
+mod tests;

@@ -1,0 +1,228 @@
+//! Takes an edit back, and does it again: as new changes, so that the log only grows.
+
+use std::collections::BTreeSet;
+
+use rusqlite::{OptionalExtension, params};
+use serde_json::Value;
+
+use super::change::{COLUMNS, Change, GONE};
+use super::edit::{Done, Edit, Stack};
+use super::fields::same;
+use super::{Author, Store, log};
+use crate::error::BookError;
+use crate::record::Id;
+
+/// An entry of the stack: its number and the part of the log that it would turn.
+struct Entry {
+    no: i64,
+    after_seq: i64,
+    last_seq: i64,
+}
+
+impl Store {
+    /// Takes back the last edit that this phone made on a site (or, without one, on the crew, the
+    /// gear, the codebook). What somebody else has changed since stays. Nothing if there is none.
+    ///
+    /// # Errors
+    /// As [`Store::edit`].
+    pub fn undo(&mut self, site: Option<&Id>, author: &Author) -> Result<Option<Done>, BookError> {
+        self.turn(site, author, true)
+    }
+
+    /// Does again what was taken back last. A new edit on the site clears what could be done again.
+    ///
+    /// # Errors
+    /// As [`Store::edit`].
+    pub fn redo(&mut self, site: Option<&Id>, author: &Author) -> Result<Option<Done>, BookError> {
+        self.turn(site, author, false)
+    }
+
+    /// Whether there is an edit to take back.
+    ///
+    /// # Errors
+    /// As the database reports.
+    pub fn can_undo(&self, site: Option<&Id>) -> Result<bool, BookError> {
+        Ok(self.entry(site, true)?.is_some())
+    }
+
+    /// Whether there is an edit to do again.
+    ///
+    /// # Errors
+    /// As the database reports.
+    pub fn can_redo(&self, site: Option<&Id>) -> Result<bool, BookError> {
+        Ok(self.entry(site, false)?.is_some())
+    }
+
+    fn turn(
+        &mut self,
+        site: Option<&Id>,
+        author: &Author,
+        back: bool,
+    ) -> Result<Option<Done>, BookError> {
+        let Some(entry) = self.entry(site, back)? else {
+            return Ok(None);
+        };
+        let stack = Stack::Turn {
+            no: entry.no,
+            taken_back: back,
+        };
+        self.edit_on(author, stack, |edit| edit.turn_back(&entry))
+            .map(Some)
+    }
+
+    fn entry(&self, site: Option<&Id>, back: bool) -> Result<Option<Entry>, BookError> {
+        let order = if back { "DESC" } else { "ASC" };
+        self.conn
+            .query_row(
+                &format!(
+                    "SELECT no, after_seq, last_seq FROM own_edit
+                     WHERE site IS ?1 AND taken_back = ?2 ORDER BY no {order} LIMIT 1"
+                ),
+                params![site.map(Id::as_str), !back],
+                |row| {
+                    Ok(Entry {
+                        no: row.get(0)?,
+                        after_seq: row.get(1)?,
+                        last_seq: row.get(2)?,
+                    })
+                },
+            )
+            .optional()
+            .map_err(|fault| self.placed(fault.into()))
+    }
+}
+
+impl Edit<'_> {
+    fn turn_back(&mut self, entry: &Entry) -> Result<(), BookError> {
+        let changes = self.changes_of(entry)?;
+        let mut made = BTreeSet::new();
+        for change in &changes {
+            let key = (change.noun.clone(), change.record.clone());
+            if made.contains(&key) {
+                continue;
+            }
+            if self.was_made_by(change)? {
+                made.insert(key);
+                self.take_away(change)?;
+            } else {
+                self.restore(change, &changes)?;
+            }
+        }
+        Ok(())
+    }
+
+    fn changes_of(&self, entry: &Entry) -> Result<Vec<Change>, BookError> {
+        let mut query = self.conn.prepare_cached(&format!(
+            "SELECT {COLUMNS} FROM change WHERE seq > ?1 AND seq <= ?2 ORDER BY seq"
+        ))?;
+        let rows = query.query_map([entry.after_seq, entry.last_seq], Change::of_row)?;
+        Ok(rows.collect::<rusqlite::Result<_>>()?)
+    }
+
+    /// Whether the change's edit made the record.
+    fn was_made_by(&self, change: &Change) -> Result<bool, BookError> {
+        let first: Option<String> = self
+            .conn
+            .prepare_cached(
+                "SELECT edit FROM change WHERE noun = ?1 AND record = ?2
+                 ORDER BY hlc, device, id LIMIT 1",
+            )?
+            .query_row([&change.noun, &change.record], |row| row.get(0))
+            .optional()?;
+        Ok(first.as_deref() == Some(change.edit.as_str()))
+    }
+
+    fn take_away(&mut self, change: &Change) -> Result<(), BookError> {
+        let heads = self.heads_of(&change.noun, &change.record, GONE)?;
+        let replaces = heads.into_iter().map(|head| head.id).collect();
+        let site = change.site.clone();
+        self.write(
+            &change.noun,
+            &change.record,
+            site,
+            GONE,
+            Value::Bool(true),
+            replaces,
+        )?;
+        Ok(())
+    }
+
+    /// Puts back what a change replaced, if it is still in force. Values that stood side by side
+    /// stand side by side again.
+    fn restore(&mut self, change: &Change, all: &[Change]) -> Result<(), BookError> {
+        let Some(in_force) = self.in_force(change)? else {
+            return Ok(());
+        };
+        let mut values: Vec<(Option<String>, Value)> = Vec::new();
+        for before in self.before(change, all)? {
+            if !values.iter().any(|(_, value)| same(value, &before.value)) {
+                values.push((Some(before.id), before.value));
+            }
+        }
+        if values.is_empty() {
+            let unset = match change.field.as_str() {
+                GONE => Value::Bool(false),
+                _ => Value::Null,
+            };
+            values.push((None, unset));
+        }
+        for (original, value) in values {
+            let replaces = vec![in_force.clone()];
+            let site = change.site.clone();
+            let restored = self.write(
+                &change.noun,
+                &change.record,
+                site,
+                &change.field,
+                value,
+                replaces,
+            )?;
+            if let Some(original) = original {
+                self.conn.execute(
+                    "INSERT INTO own_restored (change, stands_for) VALUES (?1, ?2)",
+                    [restored, self.original_of(original)?],
+                )?;
+            }
+        }
+        Ok(())
+    }
+
+    /// The change that nobody replaced and that says what this one said: itself, or what an undo
+    /// or a redo wrote to restore it.
+    fn in_force(&self, change: &Change) -> Result<Option<String>, BookError> {
+        let original = self.original_of(change.id.clone())?;
+        for head in self.heads_of(&change.noun, &change.record, &change.field)? {
+            if self.original_of(head.id.clone())? == original {
+                return Ok(Some(head.id));
+            }
+        }
+        Ok(None)
+    }
+
+    fn original_of(&self, id: String) -> Result<String, BookError> {
+        let restored: Option<String> = self
+            .conn
+            .prepare_cached("SELECT stands_for FROM own_restored WHERE change = ?1")?
+            .query_row([&id], |row| row.get(0))
+            .optional()?;
+        Ok(restored.unwrap_or(id))
+    }
+
+    /// What stood before the edit: what the change replaced, and what that replaced if it was part
+    /// of the same edit.
+    fn before(&self, change: &Change, all: &[Change]) -> Result<Vec<Change>, BookError> {
+        let mut found = Vec::new();
+        let mut open: Vec<String> = change.replaces.clone();
+        while let Some(id) = open.pop() {
+            if let Some(own) = all.iter().find(|own| own.id == id) {
+                open.extend(own.replaces.iter().cloned());
+            } else if let Some(before) = log::by_id(self.conn, &id)? {
+                found.push(before);
+            }
+        }
+        found.sort_by(|one, other| {
+            (&one.hlc, &one.device, &one.id).cmp(&(&other.hlc, &other.device, &other.id))
+        });
+        Ok(found)
+    }
+}
