@@ -79,7 +79,8 @@ pub fn repair(folder: &Path, device: &str, detail: &str, at: Moment) -> Result<S
 
 /// Moves database, `-wal` and `-shm` together into a folder of their own.
 fn quarantine(folder: &Path, at: Moment) -> Result<Option<PathBuf>, BookError> {
-    if !folder.join(DATABASE).exists() {
+    let files = ["-shm", "-wal", ""].map(|ending| format!("{DATABASE}{ending}"));
+    if !files.iter().any(|name| folder.join(name).exists()) {
         return Ok(None);
     }
     let quarantine = folder.join(QUARANTINE);
@@ -92,9 +93,9 @@ fn quarantine(folder: &Path, at: Moment) -> Result<Option<PathBuf>, BookError> {
         kept = quarantine.join(format!("{}-{again}", stamp(at)));
     }
     fs::create_dir_all(&kept).map_err(|cause| BookError::writing(&kept, &cause))?;
-    // The database goes last: if this is cut short, the next opening finds it and goes on.
-    for ending in ["-shm", "-wal", ""] {
-        let name = format!("{DATABASE}{ending}");
+    // The database goes last: if this is cut short, the next opening finds it and goes on. None of
+    // the three may stay: a foreign log of writes would be played into the restored database.
+    for name in files {
         let from = folder.join(&name);
         if from.exists() {
             fs::rename(&from, kept.join(&name))

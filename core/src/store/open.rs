@@ -27,12 +27,17 @@ impl Store {
     pub fn open(folder: &Path, device: &str, at: Moment) -> Result<Store, BookError> {
         fs::create_dir_all(folder).map_err(|cause| BookError::writing(folder, &cause))?;
         let path = folder.join(DATABASE);
-        let has_backups = !backup::at_hand(folder).is_empty();
+        // A log of writes without its database is the rest of a repair that was cut short.
+        let has_rest = folder.join(format!("{DATABASE}-wal")).exists();
+        let was_here = has_rest || !backup::at_hand(folder).is_empty();
         let bytes = fs::metadata(&path).map_or(0, |found| found.len());
-        if bytes == 0 && has_backups {
+        if bytes == 0 && was_here {
             return damage::repair(folder, device, "the database is missing or empty", at);
         }
-        look_at_header(&path)?;
+        let format = look_at_header(&path)?;
+        if bytes > 0 && format.is_none() {
+            return damage::repair(folder, device, "the file is no database", at);
+        }
         match Store::open_sound(folder, device, at) {
             Err(BookError::Damaged { detail, .. }) => damage::repair(folder, device, &detail, at),
             other => other,
@@ -108,11 +113,12 @@ impl Store {
 }
 
 /// Reads format and application from the first bytes, before anything touches the file (SQLite,
-/// 'Database File Format', offsets 60 and 68).
-fn look_at_header(path: &Path) -> Result<(), BookError> {
+/// 'Database File Format', offsets 60 and 68). The format; nothing for a missing file or one that is
+/// no database.
+fn look_at_header(path: &Path) -> Result<Option<u32>, BookError> {
     let mut header = Vec::new();
     match File::open(path) {
-        Err(cause) if cause.kind() == std::io::ErrorKind::NotFound => return Ok(()),
+        Err(cause) if cause.kind() == std::io::ErrorKind::NotFound => return Ok(None),
         Err(cause) => return Err(BookError::reading(path, &cause)),
         Ok(file) => file
             .take(100)
@@ -120,7 +126,7 @@ fn look_at_header(path: &Path) -> Result<(), BookError> {
             .map_err(|cause| BookError::reading(path, &cause))?,
     };
     if !header.starts_with(b"SQLite format 3\0") {
-        return Ok(());
+        return Ok(None);
     }
     let number = |at: usize| {
         let bytes = header
@@ -128,7 +134,8 @@ fn look_at_header(path: &Path) -> Result<(), BookError> {
             .and_then(|four| <[u8; 4]>::try_from(four).ok());
         bytes.map_or(0, u32::from_be_bytes)
     };
-    refuse_foreign(path, number(60), number(68))
+    refuse_foreign(path, number(60), number(68))?;
+    Ok(Some(number(60)))
 }
 
 /// Refuses what is newer than this version, or not ours.
@@ -151,21 +158,22 @@ fn refuse_foreign(path: &Path, format: u32, application: u32) -> Result<(), Book
 }
 
 fn open_file(path: &Path, folder: &Path, device: &str, at: Moment) -> Result<Store, BookError> {
+    let written = look_at_header(path)?;
     let mut conn = Connection::open(path)?;
     prepare(&conn)?;
     let (format, application) = migrate::found(&conn)?;
     refuse_foreign(path, format, application)?;
+    if format == 0 && written.is_some_and(|written| written > 0) {
+        // SQLite takes a file cut down to less than a page for a new one.
+        return Err(damaged(path, "the file was cut short".to_owned()));
+    }
     let mut opening = Opening {
         new: format == 0,
         ..Opening::default()
     };
     if format > 0 {
         if let Some(detail) = backup::quick_check(&conn)? {
-            return Err(BookError::Damaged {
-                place: path.display().to_string(),
-                detail,
-                kept: String::new(),
-            });
+            return Err(damaged(path, detail));
         }
         if format < migrate::KNOWN_FORMAT {
             backup::make(&conn, folder, at)?;
@@ -175,6 +183,14 @@ fn open_file(path: &Path, folder: &Path, device: &str, at: Moment) -> Result<Sto
     conn.pragma_update(None, "journal_mode", "WAL")?;
     migrate::migrate(&mut conn)?;
     finished(conn, Some(folder), device, opening)
+}
+
+fn damaged(path: &Path, detail: String) -> BookError {
+    BookError::Damaged {
+        place: path.display().to_string(),
+        detail,
+        kept: String::new(),
+    }
 }
 
 /// What every connection that writes needs, outside any transaction. FULL, for with NORMAL a power
