@@ -5,15 +5,15 @@ use std::collections::{BTreeMap, BTreeSet};
 use rusqlite::{OptionalExtension, Transaction, TransactionBehavior, params};
 use serde_json::Value;
 
-use super::change::{Change, GONE, ORDER, PARENT};
+use super::change::{Change, GONE, ORDER};
 use super::clock::{LogClock, written};
 use super::faults::defect;
 use super::fields::{self, same};
-use super::flatten::{self, Flat};
+use super::flatten;
 use super::project::{self, RecordKey};
-use super::{Author, Store, fit, log, read};
+use super::{Author, Store, fit, ids, log, nest};
 use crate::error::BookError;
-use crate::record::{Fault, Id, Noun, SiteFile};
+use crate::record::{Fault, Id, Noun};
 
 /// What an edit did.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -30,13 +30,13 @@ pub struct Done {
 #[derive(Debug)]
 pub struct Edit<'a> {
     pub(super) conn: &'a Transaction<'a>,
-    clock: &'a mut LogClock,
-    author: &'a Author,
+    pub(super) clock: &'a mut LogClock,
+    pub(super) author: &'a Author,
     device: &'a str,
     id: String,
     touched: BTreeSet<RecordKey>,
     unchecked: BTreeSet<RecordKey>,
-    fresh: BTreeMap<(Noun, String), Option<String>>,
+    pub(super) fresh: BTreeMap<(Noun, String), Option<String>>,
     orders: BTreeMap<(Noun, String), f64>,
     done: Done,
 }
@@ -61,24 +61,6 @@ impl Store {
         act: impl FnOnce(&mut Edit<'_>) -> Result<(), BookError>,
     ) -> Result<Done, BookError> {
         self.edit_on(author, Stack::Push, act)
-    }
-
-    /// Brings a site file in as one edit: new records are made, known ones take the file's values,
-    /// what the file does not name stays. Ids that another site has taken are renamed.
-    ///
-    /// # Errors
-    /// `Refused` with every id that stands twice; else as [`Store::edit`].
-    pub fn put_site_file(
-        &mut self,
-        author: &Author,
-        file: &SiteFile,
-    ) -> Result<(Id, Done), BookError> {
-        let mut site = Id::default();
-        let done = self.edit(author, |edit| {
-            site = edit.put_site_file(file)?;
-            Ok(())
-        })?;
-        Ok((site, done))
     }
 
     pub(super) fn edit_on(
@@ -162,7 +144,7 @@ impl Edit<'_> {
         mut json: Value,
     ) -> Result<Id, BookError> {
         let (clock, at) = (&mut *self.clock, self.author.at);
-        flatten::give_ids(noun, &mut json, &mut || clock.new_id(at));
+        ids::give_ids(noun, &mut json, &mut || clock.new_id(at));
         let mut flats = Vec::new();
         flatten::flatten(noun, parent.map(Id::as_str), 0.0, &json, &mut flats)?;
         self.refuse_twice(&flats)?;
@@ -245,113 +227,12 @@ impl Edit<'_> {
         )
     }
 
-    /// A site file as part of this edit; returns the site's id.
-    ///
-    /// # Errors
-    /// As [`Store::put_site_file`].
-    pub fn put_site_file(&mut self, file: &SiteFile) -> Result<Id, BookError> {
-        let json = serde_json::to_value(file).map_err(defect)?;
-        for (list, noun) in [
-            ("crew", Noun::Person),
-            ("gear", Noun::Gear),
-            ("codebook", Noun::DefectCode),
-            ("house_values", Noun::HouseValue),
-        ] {
-            let mut flats = Vec::new();
-            let items = json
-                .get(list)
-                .and_then(Value::as_array)
-                .into_iter()
-                .flatten();
-            for (item, order) in items.zip(0_u32..) {
-                let mut item = item.clone();
-                self.give_lasting_ids(noun, &mut item);
-                flatten::flatten(noun, None, f64::from(order), &item, &mut flats)?;
-            }
-            self.put_flats(flats)?;
-        }
-        let mut site = json.get("site").cloned().unwrap_or_default();
-        self.give_lasting_ids(Noun::Site, &mut site);
-        let mut flats = Vec::new();
-        flatten::flatten(Noun::Site, None, 0.0, &site, &mut flats)?;
-        let id = flats
-            .first()
-            .map(|flat| flat.id.clone())
-            .unwrap_or_default();
-        flatten::free_ids(&id, &mut flats, &mut |noun, record| {
-            let place = self.place_of(noun, record)?;
-            Ok(place.is_some_and(|(site, _)| site.as_deref() != Some(id.as_str())))
-        })?;
-        self.put_flats(flats)?;
-        Ok(Id(id))
-    }
-
-    fn give_lasting_ids(&mut self, noun: Noun, json: &mut Value) {
-        let (clock, at) = (&mut *self.clock, self.author.at);
-        flatten::give_lasting_ids(noun, json, &mut || clock.new_id(at));
-    }
-
-    fn put_flats(&mut self, flats: Vec<Flat>) -> Result<(), BookError> {
-        self.refuse_twice(&flats)?;
-        flats.into_iter().try_for_each(|flat| self.put_flat(flat))
-    }
-
-    fn refuse_twice(&self, flats: &[Flat]) -> Result<(), BookError> {
-        let faults = flatten::ids_twice(flats);
-        if faults.is_empty() {
-            return Ok(());
-        }
-        Err(BookError::Refused { faults })
-    }
-
-    /// Makes a record, or gives a known one new values; one that was removed comes back.
-    fn put_flat(&mut self, flat: Flat) -> Result<(), BookError> {
-        let table = flat.noun.place().table;
-        let found = self.place_of(flat.noun, &flat.id)?;
-        let site = match &found {
-            Some((site, _)) => site.clone(),
-            None => self.site_of_parent(flat.noun, &flat)?,
-        };
-        if let Some((_, gone)) = found {
-            if gone {
-                self.replace(table, &flat.id, site.clone(), GONE, Value::Bool(false))?;
-            }
-            for (field, value) in flat.fields {
-                self.replace(table, &flat.id, site.clone(), &field, value)?;
-            }
-            return Ok(());
-        }
-        self.fresh
-            .insert((flat.noun, flat.id.clone()), site.clone());
-        if let Some(parent) = flat.parent {
-            self.write(
-                table,
-                &flat.id,
-                site.clone(),
-                PARENT,
-                Value::from(parent),
-                Vec::new(),
-            )?;
-        }
-        let order = Value::from(flat.order);
-        self.write(table, &flat.id, site.clone(), ORDER, order, Vec::new())?;
-        for (field, value) in flat.fields {
-            self.write(table, &flat.id, site.clone(), &field, value, Vec::new())?;
-        }
-        Ok(())
-    }
-
-    fn site_of_parent(&self, noun: Noun, flat: &Flat) -> Result<Option<String>, BookError> {
-        match (noun.place().held_by, &flat.parent) {
-            (Some((holder, _)), Some(parent)) => self.live(holder, &Id(parent.clone())),
-            (None, None) if noun == Noun::Site => Ok(Some(flat.id.clone())),
-            (None, None) => Ok(None),
-            _ => Err(defect(format!("{noun:?} in the wrong place"))),
-        }
-    }
-
     /// The site of a record, and whether it was removed; nothing for an unknown record.
-    fn place_of(&self, noun: Noun, id: &str) -> Result<Option<(Option<String>, bool)>, BookError> {
+    pub(super) fn place_of(
+        &self,
+        noun: Noun,
+        id: &str,
+    ) -> Result<Option<(Option<String>, bool)>, BookError> {
         if let Some(site) = self.fresh.get(&(noun, id.to_owned())) {
             return Ok(Some((site.clone(), false)));
         }
@@ -366,7 +247,7 @@ impl Edit<'_> {
             .optional()?)
     }
 
-    fn live(&self, noun: Noun, id: &Id) -> Result<Option<String>, BookError> {
+    pub(super) fn live(&self, noun: Noun, id: &Id) -> Result<Option<String>, BookError> {
         match self.place_of(noun, id.as_str())? {
             Some((site, false)) => Ok(site),
             _ => Err(not_found(noun, id)),
@@ -401,7 +282,7 @@ impl Edit<'_> {
     }
 
     /// Writes a value over all that stand, unless it already stands alone.
-    fn replace(
+    pub(super) fn replace(
         &mut self,
         noun: &str,
         id: &str,
@@ -491,7 +372,7 @@ impl Edit<'_> {
             let Some(noun) = Noun::of_table(table) else {
                 continue;
             };
-            let Some(record) = read::own_fields(self.conn, noun, id)? else {
+            let Some(record) = nest::own_fields(self.conn, noun, id)? else {
                 continue;
             };
             if let Err(cause) = fit::fits(noun, &record) {

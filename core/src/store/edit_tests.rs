@@ -3,7 +3,7 @@
 use serde_json::json;
 
 use super::*;
-use crate::record::{Moment, Tree};
+use crate::record::{Moment, SiteFile, Tree};
 
 fn author(person: &str, minute: i64) -> Author {
     Author {
@@ -177,6 +177,11 @@ fn values_nobody_replaced_stand_side_by_side_until_settled_and_undo_parts_them_a
         );
         assert_eq!(tag(store, "t1"), "8");
     }
+    let loaded = one.read().load_site(&site()).unwrap();
+    let other = &loaded.standing[0].values[0];
+    let with_other = loaded.with_value(&loaded.standing[0], other).unwrap();
+    assert_eq!(with_other.site.trees[0].tag, "7");
+    assert_eq!(loaded.file.site.trees[0].tag, "8");
     set_tag(&mut one, "ana", 3, "7");
     meet(&mut one, &mut two);
     assert!(two.read().standing(Some(&site())).unwrap().is_empty());

@@ -4,7 +4,7 @@ use serde::de::DeserializeOwned;
 use serde_json::{Map, Value};
 
 use super::fields;
-use super::read::UnreadValue;
+use super::standing::UnreadValue;
 use crate::record::{
     AnchorPoint, ClimbPlan, DefectCode, Finding, Gear, HouseValue, Id, Inspection, Noun,
     OverheadLine, PartLook, Permission, Person, Photo, RiskEntry, ShellReading, SignOff, Site,

@@ -11,8 +11,10 @@
 //! | `fields` | which fields a noun has and how each is kept |
 //! | `log` | appends changes, finds what nobody replaced |
 //! | `project` | the log → the tables, in one fixed order |
-//! | `flatten`, `edit`, `undo` | records in, one transaction an edit, and back |
-//! | `read`, `fit`, `removed` | the tables → nested records, and what stands side by side |
+//! | `flatten`, `ids`, `put` | nested records in |
+//! | `edit`, `undo` | one transaction an edit, and back |
+//! | `read`, `nest`, `fit` | the tables → nested records |
+//! | `standing`, `removed` | what stands side by side until a person settles it |
 //! | `merge` | the union of two logs |
 //! | `backup`, `thin`, `damage`, `check` | copies, repair, health |
 //! | `keep` | settings and the cache of judgements, outside the log |
@@ -29,14 +31,18 @@ mod faults;
 mod fields;
 mod fit;
 mod flatten;
+mod ids;
 mod keep;
 mod log;
 mod merge;
 mod migrate;
+mod nest;
 mod open;
 mod project;
+mod put;
 mod read;
 mod removed;
+mod standing;
 mod thin;
 mod undo;
 
@@ -53,8 +59,9 @@ pub use clock::AHEAD_ALLOWED_MS;
 pub use damage::{Opening, Repair};
 pub use edit::{Done, Edit};
 pub use merge::{Absorbed, ChangesPage};
-pub use read::{Book, LoadedSite, SiteLine, Snapshot, Standing, StandingValue, UnreadValue};
+pub use read::{Book, LoadedSite, Reader, SiteLine, Snapshot, Whereabouts};
 pub use removed::RemovedButChanged;
+pub use standing::{Standing, StandingValue, UnreadValue};
 pub use thin::superfluous;
 
 /// File name of the database in a field book's folder.

@@ -1,15 +1,15 @@
 //! The tables → nested records: a site, the book, one tree, its history.
 
-use std::collections::HashMap;
-
-use rusqlite::{Connection, OptionalExtension, Row};
+use rusqlite::{Connection, OptionalExtension};
 use serde::de::DeserializeOwned;
-use serde_json::{Map, Value};
+use serde_json::Value;
 
 use super::change::Change;
 use super::faults::{defect, placed};
-use super::fields::{self, NounFields};
+use super::fields;
+use super::nest::{filled, record_of, rows, site_of};
 use super::removed::{self, RemovedButChanged};
+use super::standing::{Standing, UnreadValue, standing_of, unread_of};
 use super::{Store, fit, log};
 use crate::error::BookError;
 use crate::record::{DefectCode, Gear, HouseValue, Id, Noun, Person, SITE_FILE_FORMAT, SiteFile};
@@ -44,17 +44,6 @@ pub struct Book {
     pub unread: Vec<UnreadValue>,
 }
 
-/// A value that this version cannot read: it is in the log, is passed on, and counts as a gap.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct UnreadValue {
-    /// The noun, by its table name; may be an unknown one.
-    pub noun: String,
-    /// The record.
-    pub record: Id,
-    /// The field; empty for a whole record.
-    pub field: String,
-}
-
 /// A site with all that the judgement reads, and what has to be said beside it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct LoadedSite {
@@ -66,34 +55,6 @@ pub struct LoadedSite {
     pub removed_but_changed: Vec<RemovedButChanged>,
     /// What this version cannot read.
     pub unread: Vec<UnreadValue>,
-}
-
-/// A field for which several values stand.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Standing {
-    /// The noun, by its table name.
-    pub noun: String,
-    /// The record.
-    pub record: Id,
-    /// The field, or `@parent`, `@gone`.
-    pub field: String,
-    /// The values in the fixed order; the last is the one in the tables.
-    pub values: Vec<StandingValue>,
-}
-
-/// One of several values that stand side by side.
-#[derive(Debug, Clone, PartialEq)]
-pub struct StandingValue {
-    /// The change that set it.
-    pub change: Id,
-    /// The value.
-    pub value: Value,
-    /// Who set it.
-    pub person: Id,
-    /// On which device.
-    pub device: String,
-    /// When, in milliseconds since 1970 (UTC), by that device's clock.
-    pub utc_ms: i64,
 }
 
 /// A state of the book that stays as it is while others go on editing, over a connection of its
@@ -238,126 +199,6 @@ pub struct Whereabouts {
     pub gone: bool,
 }
 
-fn columns(known: &NounFields) -> String {
-    known
-        .fields
-        .iter()
-        .map(|field| format!(", \"{}\"", field.name))
-        .collect()
-}
-
-/// A row of `id, parent, fields…` as a record.
-fn record_row(known: &NounFields, row: &Row<'_>) -> rusqlite::Result<Map<String, Value>> {
-    let mut record = Map::with_capacity(known.fields.len() + 1);
-    record.insert("id".to_owned(), Value::from(row.get::<_, String>(0)?));
-    for (field, column) in known.fields.iter().zip(2..) {
-        let value = field.kind.value(column, row.get_ref(column)?)?;
-        if !value.is_null() {
-            record.insert(field.name.clone(), value);
-        }
-    }
-    Ok(record)
-}
-
-type ParentAndRecord = (Option<String>, Map<String, Value>);
-
-fn rows(
-    conn: &Connection,
-    known: &NounFields,
-    whose: &str,
-    key: Option<&str>,
-) -> Kept<Vec<ParentAndRecord>> {
-    let query = format!(
-        "SELECT id, parent{} FROM {} WHERE {whose} IS ?1 AND gone = 0 ORDER BY ord, id",
-        columns(known),
-        known.place.table
-    );
-    let mut query = conn.prepare_cached(&query)?;
-    let rows = query.query_map([key], |row| Ok((row.get(1)?, record_row(known, row)?)))?;
-    Ok(rows.collect::<rusqlite::Result<_>>()?)
-}
-
-/// A record's own fields, without what lies in it; nothing if unknown or removed.
-pub fn own_fields(conn: &Connection, noun: Noun, id: &str) -> Kept<Option<Value>> {
-    let known = fields::of(noun).ok_or_else(|| defect("a noun without fields"))?;
-    let found = rows(conn, known, "id", Some(id))?;
-    Ok(found
-        .into_iter()
-        .next()
-        .map(|(_, record)| Value::Object(record)))
-}
-
-type Nested = HashMap<(Noun, String), Vec<Value>>;
-
-/// Hangs the lists into a record.
-fn with_lists(known: &NounFields, mut record: Map<String, Value>, below: &mut Nested) -> Value {
-    let id = record
-        .get("id")
-        .and_then(Value::as_str)
-        .unwrap_or_default()
-        .to_owned();
-    for (list, child) in &known.lists {
-        if let Some(items) = below.remove(&(*child, id.clone())) {
-            record.insert((*list).to_owned(), Value::Array(items));
-        }
-    }
-    Value::Object(record)
-}
-
-/// A whole site: one query a noun, put together from the leaves up.
-fn site_of(conn: &Connection, site: &Id) -> Kept<Value> {
-    let mut below = Nested::new();
-    for known in fields::all().iter().rev().filter(|known| known.in_site) {
-        if known.place.noun == Noun::Site {
-            continue;
-        }
-        for (parent, record) in rows(conn, known, "site", Some(site.as_str()))? {
-            let nested = with_lists(known, record, &mut below);
-            let key = (known.place.noun, parent.unwrap_or_default());
-            below.entry(key).or_default().push(nested);
-        }
-    }
-    let known = fields::of(Noun::Site).ok_or_else(|| defect("a site without fields"))?;
-    let own = rows(conn, known, "id", Some(site.as_str()))?;
-    let (_, record) = own.into_iter().next().ok_or_else(|| BookError::NotFound {
-        kind: "site".to_owned(),
-        id: site.0.clone(),
-    })?;
-    Ok(with_lists(known, record, &mut below))
-}
-
-fn record_of(conn: &Connection, noun: Noun, id: &Id) -> Kept<Value> {
-    let own = own_fields(conn, noun, id.as_str())?.ok_or_else(|| BookError::NotFound {
-        kind: noun.place().table.to_owned(),
-        id: id.0.clone(),
-    })?;
-    filled(conn, noun, own)
-}
-
-fn filled(conn: &Connection, noun: Noun, mut own: Value) -> Kept<Value> {
-    let Some(known) = fields::of(noun) else {
-        return Ok(own);
-    };
-    let id = own
-        .get("id")
-        .and_then(Value::as_str)
-        .unwrap_or_default()
-        .to_owned();
-    for (list, child) in &known.lists {
-        let Some(held) = fields::of(*child) else {
-            continue;
-        };
-        let mut items = Vec::new();
-        for (_, record) in rows(conn, held, "parent", Some(&id))? {
-            items.push(filled(conn, *child, Value::Object(record))?);
-        }
-        if let (false, Some(record)) = (items.is_empty(), own.as_object_mut()) {
-            record.insert((*list).to_owned(), Value::Array(items));
-        }
-    }
-    Ok(own)
-}
-
 /// The records of a noun of the book, typed; what cannot be read is left out and named.
 fn of_book<T: DeserializeOwned>(
     conn: &Connection,
@@ -425,56 +266,4 @@ fn loaded(conn: &Connection, site: &Id) -> Kept<LoadedSite> {
         removed_but_changed: removed::find(conn, Some(site))?,
         unread,
     })
-}
-
-fn unread_of(conn: &Connection, site: Option<&Id>) -> Kept<Vec<UnreadValue>> {
-    let mut query = conn.prepare_cached(
-        "SELECT noun, record, field FROM unread WHERE site IS ?1 ORDER BY noun, record, field",
-    )?;
-    let rows = query.query_map([site.map(Id::as_str)], |row| {
-        Ok(UnreadValue {
-            noun: row.get(0)?,
-            record: Id(row.get(1)?),
-            field: row.get(2)?,
-        })
-    })?;
-    Ok(rows.collect::<rusqlite::Result<_>>()?)
-}
-
-fn standing_of(conn: &Connection, site: Option<&Id>) -> Kept<Vec<Standing>> {
-    let mut query = conn.prepare_cached(
-        "SELECT change FROM standing JOIN change AS one ON one.id = standing.change
-         WHERE standing.site IS ?1
-         ORDER BY standing.noun, standing.record, standing.field, hlc, device, one.id",
-    )?;
-    let ids = query.query_map([site.map(Id::as_str)], |row| row.get::<_, String>(0))?;
-    let mut found: Vec<Standing> = Vec::new();
-    for id in ids {
-        let Some(change) = log::by_id(conn, &id?)? else {
-            continue;
-        };
-        let value = StandingValue {
-            utc_ms: change.utc_ms(),
-            change: Id(change.id),
-            value: change.value,
-            person: Id(change.person),
-            device: change.device,
-        };
-        match found.last_mut() {
-            Some(last)
-                if last.noun == change.noun
-                    && last.record.0 == change.record
-                    && last.field == change.field =>
-            {
-                last.values.push(value);
-            }
-            _ => found.push(Standing {
-                noun: change.noun,
-                record: Id(change.record),
-                field: change.field,
-                values: vec![value],
-            }),
-        }
-    }
-    Ok(found)
 }
