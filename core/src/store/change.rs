@@ -47,7 +47,7 @@ pub const COLUMNS: &str =
     "id, hlc, device, person, edit, site, noun, record, field, value, replaces";
 
 impl Change {
-    /// Reads a row selected with [`COLUMNS`].
+    /// Reads a row selected with `COLUMNS`.
     pub fn of_row(row: &Row<'_>) -> rusqlite::Result<Change> {
         Ok(Change {
             id: row.get(0)?,

@@ -2,15 +2,16 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use rusqlite::{OptionalExtension, Transaction, TransactionBehavior, params};
+use rusqlite::{Transaction, TransactionBehavior, params};
 use serde_json::Value;
 
-use super::change::{Change, GONE, ORDER};
+use super::change::{GONE, ORDER};
 use super::clock::{LogClock, written};
 use super::faults::defect;
-use super::fields::{self, same};
+use super::fields;
 use super::flatten;
 use super::project::{self, RecordKey};
+use super::write::not_found;
 use super::{Author, Store, fit, ids, log, nest};
 use crate::error::BookError;
 use crate::record::{Fault, Id, Noun};
@@ -32,13 +33,13 @@ pub struct Edit<'a> {
     pub(super) conn: &'a Transaction<'a>,
     pub(super) clock: &'a mut LogClock,
     pub(super) author: &'a Author,
-    device: &'a str,
-    id: String,
-    touched: BTreeSet<RecordKey>,
+    pub(super) device: &'a str,
+    pub(super) id: String,
+    pub(super) touched: BTreeSet<RecordKey>,
     unchecked: BTreeSet<RecordKey>,
     pub(super) fresh: BTreeMap<(Noun, String), Option<String>>,
-    orders: BTreeMap<(Noun, String), f64>,
-    done: Done,
+    pub(super) orders: BTreeMap<(Noun, String), f64>,
+    pub(super) done: Done,
 }
 
 /// What an edit does to the stack of what can be taken back.
@@ -227,110 +228,6 @@ impl Edit<'_> {
         )
     }
 
-    /// The site of a record, and whether it was removed; nothing for an unknown record.
-    pub(super) fn place_of(
-        &self,
-        noun: Noun,
-        id: &str,
-    ) -> Result<Option<(Option<String>, bool)>, BookError> {
-        if let Some(site) = self.fresh.get(&(noun, id.to_owned())) {
-            return Ok(Some((site.clone(), false)));
-        }
-        let query = format!(
-            "SELECT site, gone FROM {} WHERE id = ?1",
-            noun.place().table
-        );
-        Ok(self
-            .conn
-            .prepare_cached(&query)?
-            .query_row([id], |row| Ok((row.get(0)?, row.get(1)?)))
-            .optional()?)
-    }
-
-    pub(super) fn live(&self, noun: Noun, id: &Id) -> Result<Option<String>, BookError> {
-        match self.place_of(noun, id.as_str())? {
-            Some((site, false)) => Ok(site),
-            _ => Err(not_found(noun, id)),
-        }
-    }
-
-    fn next_order(&mut self, noun: Noun, parent: &str) -> Result<f64, BookError> {
-        let key = (noun, parent.to_owned());
-        let order = match self.orders.get(&key) {
-            Some(last) => last + 1.0,
-            None => {
-                let table = noun.place().table;
-                let query =
-                    format!("SELECT coalesce(max(ord) + 1, 0) FROM {table} WHERE parent IS ?1");
-                let parent = Some(parent).filter(|parent| !parent.is_empty());
-                self.conn.query_row(&query, [parent], |row| row.get(0))?
-            }
-        };
-        self.orders.insert(key, order);
-        Ok(order)
-    }
-
-    pub(super) fn heads_of(
-        &self,
-        noun: &str,
-        id: &str,
-        field: &str,
-    ) -> Result<Vec<Change>, BookError> {
-        let mut heads = log::heads(self.conn, noun, id)?;
-        heads.retain(|change| change.field == field);
-        Ok(heads)
-    }
-
-    /// Writes a value over all that stand, unless it already stands alone.
-    pub(super) fn replace(
-        &mut self,
-        noun: &str,
-        id: &str,
-        site: Option<String>,
-        field: &str,
-        value: Value,
-    ) -> Result<(), BookError> {
-        let heads = self.heads_of(noun, id, field)?;
-        let stands = heads.iter().all(|change| same(&change.value, &value));
-        if stands && (!heads.is_empty() || value.is_null()) {
-            return Ok(());
-        }
-        let replaces = heads.into_iter().map(|change| change.id).collect();
-        self.write(noun, id, site, field, value, replaces)?;
-        Ok(())
-    }
-
-    pub(super) fn write(
-        &mut self,
-        noun: &str,
-        id: &str,
-        site: Option<String>,
-        field: &str,
-        value: Value,
-        replaces: Vec<String>,
-    ) -> Result<String, BookError> {
-        let change = Change {
-            id: self.clock.new_id(self.author.at),
-            hlc: self.clock.tick(self.author.at),
-            device: self.device.to_owned(),
-            person: self.author.person.0.clone(),
-            edit: self.id.clone(),
-            site,
-            noun: noun.to_owned(),
-            record: id.to_owned(),
-            field: field.to_owned(),
-            value,
-            replaces,
-        };
-        log::append(self.conn, &change)?;
-        self.done.changes += 1;
-        if self.done.site.is_none() {
-            self.done.site = change.site.map(Id);
-        }
-        self.touched.insert((change.noun, change.record));
-        Ok(change.id)
-    }
-
     /// Works out the tables, checks what was touched, and notes what can be taken back.
     fn finish(mut self, stack: Stack, after_seq: i64) -> Result<Done, BookError> {
         project::project_all(self.conn, &self.touched)?;
@@ -398,13 +295,6 @@ pub(super) fn save_clock(conn: &Transaction<'_>, clock: &LogClock) -> Result<(),
         [written(clock.last())],
     )?;
     Ok(())
-}
-
-fn not_found(noun: Noun, id: &Id) -> BookError {
-    BookError::NotFound {
-        kind: noun.place().table.to_owned(),
-        id: id.0.clone(),
-    }
 }
 
 #[cfg(test)]

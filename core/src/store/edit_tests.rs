@@ -4,6 +4,7 @@ use serde_json::json;
 
 use super::*;
 use crate::record::{Moment, SiteFile, Tree};
+use crate::store::change::Change;
 
 fn author(person: &str, minute: i64) -> Author {
     Author {

@@ -12,7 +12,7 @@
 //! | `log` | appends changes, finds what nobody replaced |
 //! | `project` | the log → the tables, in one fixed order |
 //! | `flatten`, `ids`, `put` | nested records in |
-//! | `edit`, `undo` | one transaction an edit, and back |
+//! | `edit`, `write`, `undo` | one transaction an edit, and back |
 //! | `read`, `nest`, `fit` | the tables → nested records |
 //! | `standing`, `removed` | what stands side by side until a person settles it |
 //! | `merge` | the union of two logs |
@@ -45,6 +45,7 @@ mod removed;
 mod standing;
 mod thin;
 mod undo;
+mod write;
 
 use std::path::{Path, PathBuf};
 
