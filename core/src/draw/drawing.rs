@@ -91,6 +91,10 @@ pub enum StyleRole {
     SectionHeight,
     /// The line that people, tools and ropes stay away from.
     KeepClear,
+    /// A number on a filled symbol, in the colour of the ground.
+    OnSymbol,
+    /// Bare paper in the colour of the ground, hiding what lies beneath it.
+    Paper,
 }
 
 /// A point symbol; each is told from the others by its form alone.
@@ -256,7 +260,8 @@ pub struct LegendLine {
 pub struct Drawing {
     /// What the drawing shows, in words for people who do not see it.
     pub described: String,
-    /// The rectangle to show; every mark and every text lies inside it.
+    /// The rectangle to show. Texts and symbols lie wholly inside it; areas, lines and circles may
+    /// reach beyond where a part of a site is shown: a reader clips to it.
     pub extent: DrawnExtent,
     /// The scale it was laid out for: one to this many.
     pub scale: f64,

@@ -5,11 +5,39 @@
 //! in points and a scale, and rounded to a tenth of a millimetre, so that the same input gives the
 //! same drawing to the last byte.
 
+mod callouts;
 mod drawing;
+mod easel;
+mod frame;
+mod hit;
+mod labels;
+mod lines;
+mod merged;
+mod plan;
+mod plan_input;
+mod profile;
+mod section;
+mod sheets;
+mod silhouette;
 mod symbol;
+mod zones;
+
+#[cfg(test)]
+mod looks;
 
 pub use drawing::{
     Drawing, DrawnExtent, DrawnMark, DrawnText, LegendLine, PointSymbol, Spot, StyleRole,
     SymbolShape, TextHold,
 };
+pub use frame::{
+    BarUnit, DrawnFrame, TextWidth, estimated_width_pt, metres_per_point, symbol_extent,
+    text_extent,
+};
+pub use hit::under_finger;
+pub use plan::{LaidOut, plan, plan_part};
+pub use plan_input::{PlanArea, PlanDistance, PlanInput, PlanLine, PlanTarget, PlanTree, PlanZone};
+pub use profile::{KeepClearMark, PERSON_M, ProfileInput, ProfileMark, ProfileMarkKind, profile};
+pub use section::{SectionInput, WallMark, WallOpening, WeakestMark, section};
+pub use sheets::{NamedSheet, PlanSheets, plan_sheets};
 pub use symbol::{shape_of, shapes_used};
+pub use zones::{PacedZone, ZonesInput, zones};
