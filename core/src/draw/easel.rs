@@ -51,7 +51,7 @@ impl Easel<'_> {
         if radius_m > 0.0 {
             self.marks.push(DrawnMark::Circle {
                 centre,
-                radius_m: super::drawing::tenth_mm(radius_m),
+                radius_m: super::spots::tenth_mm(radius_m),
                 role,
                 about: about.to_owned(),
             });

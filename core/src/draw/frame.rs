@@ -1,6 +1,7 @@
 //! The paper or screen a drawing is laid out for: its size, its letters, its scale.
 
-use super::drawing::{DrawnExtent, DrawnText, Spot, TextHold, tenth_mm};
+use super::drawing::{DrawnExtent, DrawnText, Spot, TextHold};
+use super::spots::tenth_mm;
 
 /// Metres in a point of 1/72 inch.
 const POINT_M: f64 = 0.0254 / 72.0;

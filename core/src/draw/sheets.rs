@@ -4,7 +4,8 @@ use super::drawing::{Drawing, DrawnExtent, DrawnMark, Spot, StyleRole};
 use super::easel::Easel;
 use super::frame::{DrawnFrame, TextWidth, frame_extent, metres_per_point, text_extent};
 use super::labels::{LabelGround, LabelWish, place_labels};
-use super::plan::{LaidOut, cut_frame, plan_around, plan_at, scale_around, tree_pt, whole_extent};
+use super::plan::{LaidOut, plan_around, plan_at};
+use super::plan_fit::{cut_frame, scale_around, tree_pt, whole_extent};
 use super::plan_input::PlanInput;
 
 /// Scales of sheets, the one that needs the fewest sheets first.

@@ -2,7 +2,8 @@
 
 use super::drawing::{LegendLine, Spot, StyleRole};
 use super::frame::{BarUnit, DrawnFrame, TextWidth};
-use super::plan::{LaidOut, plan_around, whole_extent};
+use super::plan::{LaidOut, plan_around};
+use super::plan_fit::whole_extent;
 use super::plan_input::{
     PlanArea, PlanDistance, PlanInput, PlanLine, PlanTarget, PlanTree, PlanZone,
 };
