@@ -1,1 +1,3 @@
 //! What leaves the field book: site summary, climb sheets, map files, tables.
+
+pub mod paper;

@@ -1,0 +1,346 @@
+//! Blocks → slabs: headings, running text, lists, facts, boxes.
+
+use std::rc::Rc;
+
+use super::block::{Block, Voice};
+use super::look::{BARK, EMBER, Ink, LICHEN, Look, MOSS, SIGNAL, SLATE, WHITE};
+use super::marks;
+use super::rich::Rich;
+use super::slab::{LineStyle, Marked, Owner, Shape, Slab, stacked};
+use super::tags::{NodeId, Role, Tags};
+use super::typesetter::{SetLine, Setting, Typesetter};
+use crate::draw::PointSymbol;
+
+/// Turns blocks into slabs of a width.
+pub(super) struct Composer<'a> {
+    pub setter: &'a mut Typesetter,
+    pub tags: &'a mut Tags,
+    pub look: Look,
+    /// Height of a whole page, which nothing unbreakable may exceed.
+    pub page_pt: f32,
+    /// Level, words and key of every heading of the paper.
+    pub chapters: Vec<(u8, String, String)>,
+}
+
+impl Composer<'_> {
+    /// The slabs of `block` in `width_pt` points, its tags under `parent`.
+    pub fn compose(&mut self, block: &Block, width_pt: f32, parent: NodeId) -> Vec<Slab> {
+        match block {
+            Block::Heading { level, words, key } => {
+                self.heading(*level, words, key, width_pt, parent)
+            }
+            Block::Paragraph { words, voice } => self.paragraph(words, *voice, width_pt, parent),
+            Block::Points { points, numbered } => self.points(points, *numbered, width_pt, parent),
+            Block::Facts { facts, in_two } => self.facts(facts, *in_two, width_pt, parent),
+            Block::Table(table) => self.table(table, width_pt, parent),
+            Block::Photos(photos) => self.photos(photos, width_pt, parent),
+            Block::Drawn(figure) => self.figure(figure, width_pt, parent),
+            Block::Callout(callout) => self.callout(callout, width_pt, parent),
+            Block::Verdict { symbol, words } => self.verdict(*symbol, words, width_pt, parent),
+            Block::Contents => self.contents(width_pt, parent),
+            Block::Beside {
+                left,
+                right,
+                left_share,
+            } => self.beside(left, right, *left_share, width_pt, parent),
+            Block::Together(blocks) => {
+                let mut slabs = self.compose_all(blocks, width_pt, parent);
+                let last = slabs.len().saturating_sub(1);
+                for slab in slabs.iter_mut().take(last) {
+                    slab.keeps_next = true;
+                }
+                slabs
+            }
+            Block::NewPage => vec![Slab {
+                new_page: true,
+                keeps_next: true,
+                ..Slab::default()
+            }],
+            Block::Space(height_pt) => vec![Slab {
+                height_pt: *height_pt,
+                ..Slab::default()
+            }],
+        }
+    }
+
+    /// The slabs of `blocks`, one below the other.
+    pub fn compose_all(&mut self, blocks: &[Block], width_pt: f32, parent: NodeId) -> Vec<Slab> {
+        blocks
+            .iter()
+            .flat_map(|block| self.compose(block, width_pt, parent))
+            .collect()
+    }
+
+    pub fn setting(&self, size_pt: f32, bold: bool, ink: Ink) -> Setting {
+        Setting {
+            size_pt,
+            bold,
+            ink,
+            leading: self.look.leading,
+        }
+    }
+
+    pub fn body(&self) -> Setting {
+        self.setting(self.look.body_pt, false, BARK)
+    }
+
+    pub fn small(&self, bold: bool) -> Setting {
+        self.setting(self.look.small_pt, bold, SLATE)
+    }
+
+    fn heading(
+        &mut self,
+        level: u8,
+        words: &str,
+        key: &str,
+        width_pt: f32,
+        parent: NodeId,
+    ) -> Vec<Slab> {
+        let size_pt = match level {
+            1 => self.look.heading_pt[0],
+            2 => self.look.heading_pt[1],
+            _ => self.look.heading_pt[2],
+        };
+        let how = Setting {
+            leading: 1.22,
+            ..self.setting(size_pt, true, if level == 3 { MOSS } else { BARK })
+        };
+        let role = Role::Heading {
+            level,
+            words: words.to_owned(),
+        };
+        let mut slab = stacked(self.lines(&words.into(), how, width_pt, parent, role));
+        slab.before_pt = self.look.gap_pt * [2.0, 2.0, 1.5][usize::from(level.clamp(1, 3)) - 1];
+        slab.keeps_next = true;
+        if level == 1 {
+            let y_pt = slab.height_pt + 5.0;
+            slab.draw(Owner::Ornament, Shape::rule(0.0, y_pt, 34.0, SIGNAL, 2.2));
+            slab.height_pt = y_pt + 5.0;
+        }
+        slab.headings.push(Marked {
+            level,
+            words: words.to_owned(),
+            key: key.to_owned(),
+            y_pt: 0.0,
+        });
+        vec![slab]
+    }
+
+    fn paragraph(
+        &mut self,
+        words: &Rich,
+        voice: Voice,
+        width_pt: f32,
+        parent: NodeId,
+    ) -> Vec<Slab> {
+        let how = match voice {
+            Voice::Body => self.body(),
+            Voice::Small => self.small(false),
+            Voice::Lead => self.setting(self.look.lead_pt, false, SLATE),
+            Voice::Title => Setting {
+                leading: 1.15,
+                ..self.setting(self.look.heading_pt[0] * 1.5, true, BARK)
+            },
+        };
+        let mut slabs = self.lines(words, how, width_pt, parent, Role::Paragraph);
+        if let Some(first) = slabs.first_mut() {
+            first.before_pt = self.look.gap_pt;
+        }
+        hold_ends_together(&mut slabs);
+        slabs
+    }
+
+    /// The lines of `words` as slabs, as one piece of content of its own node.
+    pub fn lines(
+        &mut self,
+        words: &Rich,
+        how: Setting,
+        width_pt: f32,
+        parent: NodeId,
+        role: Role,
+    ) -> Vec<Slab> {
+        let lines = self.setter.set(words, how, Some(width_pt));
+        if lines.is_empty() {
+            return Vec::new();
+        }
+        let node = self.tags.node(parent, role);
+        let leaf = self.tags.leaf(node);
+        lines
+            .into_iter()
+            .map(|line| slab_of(line, Owner::Leaf(leaf)))
+            .collect()
+    }
+
+    fn points(
+        &mut self,
+        points: &[Rich],
+        numbered: bool,
+        width_pt: f32,
+        parent: NodeId,
+    ) -> Vec<Slab> {
+        let list = self.tags.node(parent, Role::Points { numbered });
+        let indent_pt = self.look.body_pt * if numbered { 1.9 } else { 1.3 };
+        let mut slabs = Vec::new();
+        for (number, words) in points.iter().enumerate() {
+            let point = self.tags.node(list, Role::Point);
+            let label = if numbered {
+                format!("{}.", number + 1)
+            } else {
+                "•".to_owned()
+            };
+            let label_node = self.tags.node(point, Role::PointMark);
+            let label_leaf = self.tags.leaf(label_node);
+            let mark = Setting {
+                ink: if numbered { BARK } else { LICHEN },
+                ..self.setting(self.look.body_pt, true, BARK)
+            };
+            let label = self.setter.set(&label.as_str().into(), mark, None);
+            let how = self.body();
+            let lines = self.lines(words, how, width_pt - indent_pt, point, Role::PointBody);
+            let mut item: Vec<Slab> = lines
+                .into_iter()
+                .map(|line| indented(line, indent_pt))
+                .collect();
+            if let (Some(first), Some(label)) = (item.first_mut(), label.into_iter().next()) {
+                first.before_pt = if number == 0 {
+                    self.look.gap_pt * 0.75
+                } else {
+                    self.look.gap_pt * 0.35
+                };
+                let label = slab_of(label, Owner::Leaf(label_leaf));
+                let mut with_label = Slab {
+                    height_pt: first.height_pt,
+                    before_pt: first.before_pt,
+                    ..Slab::default()
+                };
+                with_label.take(label, 0.0, 0.0);
+                with_label.take(std::mem::take(first), 0.0, 0.0);
+                *first = with_label;
+            }
+            hold_ends_together(&mut item);
+            slabs.append(&mut item);
+        }
+        slabs
+    }
+
+    fn verdict(
+        &mut self,
+        symbol: PointSymbol,
+        words: &str,
+        width_pt: f32,
+        parent: NodeId,
+    ) -> Vec<Slab> {
+        let size_pt = self.look.heading_pt[0].max(30.0);
+        let barred = matches!(symbol, PointSymbol::TreeBarred | PointSymbol::TreeRefer);
+        let ink = if barred { EMBER } else { BARK };
+        let mark_pt = size_pt * 1.35;
+        let indent_pt = mark_pt + 12.0;
+        let how = Setting {
+            leading: 1.12,
+            ..self.setting(size_pt, true, ink)
+        };
+        let role = Role::Heading {
+            level: 2,
+            words: words.to_owned(),
+        };
+        let lines = self.lines(&words.into(), how, width_pt - indent_pt, parent, role);
+        let text = stacked(lines);
+        let mut slab = Slab {
+            before_pt: self.look.gap_pt,
+            height_pt: text.height_pt.max(mark_pt) + 4.0,
+            ..Slab::default()
+        };
+        let top_pt = (slab.height_pt - text.height_pt) / 2.0;
+        let middle = [mark_pt / 2.0, slab.height_pt / 2.0];
+        for shape in marks::symbol(symbol, middle, mark_pt, 0.0, ink, Some(WHITE)) {
+            slab.draw(Owner::Ornament, shape);
+        }
+        slab.take(text, indent_pt, top_pt);
+        slab.headings.push(Marked {
+            level: 2,
+            words: words.to_owned(),
+            key: String::new(),
+            y_pt: 0.0,
+        });
+        vec![slab]
+    }
+
+    fn beside(
+        &mut self,
+        left: &[Block],
+        right: &[Block],
+        left_share: f32,
+        width_pt: f32,
+        parent: NodeId,
+    ) -> Vec<Slab> {
+        let gutter_pt = 18.0;
+        let left_pt = (width_pt - gutter_pt) * left_share.clamp(0.1, 0.9);
+        let right_pt = width_pt - gutter_pt - left_pt;
+        let left = stacked(self.compose_all(left, left_pt, parent));
+        let right = stacked(self.compose_all(right, right_pt, parent));
+        let height_pt = left.height_pt.max(right.height_pt);
+        if height_pt > self.page_pt {
+            // Too tall to stand side by side on any page: one below the other.
+            return vec![left, indented(right, left_pt + gutter_pt)];
+        }
+        let mut slab = Slab {
+            height_pt,
+            before_pt: self.look.gap_pt,
+            ..Slab::default()
+        };
+        slab.take(left, 0.0, 0.0);
+        slab.take(right, left_pt + gutter_pt, 0.0);
+        vec![slab]
+    }
+}
+
+/// A line of words as a slab.
+pub(super) fn slab_of(line: SetLine, owner: Owner) -> Slab {
+    let mut slab = Slab {
+        height_pt: line.height_pt,
+        ..Slab::default()
+    };
+    slab.draw(owner, words_at(line, 0.0, 0.0));
+    slab
+}
+
+/// A line of words with its top left corner at a place.
+pub(super) fn words_at(line: SetLine, x_pt: f32, y_pt: f32) -> Shape {
+    Shape::Words {
+        line: Rc::new(line),
+        x_pt,
+        y_pt,
+        halo: false,
+    }
+}
+
+/// The slab moved to the right.
+pub(super) fn indented(slab: Slab, by_pt: f32) -> Slab {
+    let mut moved = Slab {
+        height_pt: slab.height_pt,
+        before_pt: slab.before_pt,
+        keeps_next: slab.keeps_next,
+        ..Slab::default()
+    };
+    moved.take(slab, by_pt, 0.0);
+    moved
+}
+
+/// No single line of a text alone at the foot or the top of a page.
+pub(super) fn hold_ends_together(lines: &mut [Slab]) {
+    let count = lines.len();
+    for (at, line) in lines.iter_mut().enumerate() {
+        if count > 1 && (at == 0 || at + 2 == count) {
+            line.keeps_next = true;
+        }
+    }
+}
+
+/// A thin full line.
+pub(super) fn hairline(ink: Ink, width_pt: f32) -> LineStyle {
+    LineStyle {
+        ink,
+        width_pt,
+        dash_pt: [0.0, 0.0],
+    }
+}
