@@ -110,7 +110,7 @@ impl Composer<'_> {
             words: words.to_owned(),
         };
         let mut slab = stacked(self.lines(&words.into(), how, width_pt, parent, role));
-        slab.before_pt = self.look.gap_pt * [2.0, 2.0, 1.5][usize::from(level.clamp(1, 3)) - 1];
+        slab.before_pt = self.look.gap_pt * if level == 3 { 1.5 } else { 2.0 };
         slab.keeps_next = true;
         if level == 1 {
             let y_pt = slab.height_pt + 5.0;

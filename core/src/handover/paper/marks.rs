@@ -11,7 +11,7 @@ use crate::draw::{
 
 /// The size of a drawing on paper.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub(super) struct DrawnFrame {
+pub(super) struct FrameOnPaper {
     pub width_pt: f32,
     pub height_pt: f32,
     /// Points a metre.
@@ -19,7 +19,7 @@ pub(super) struct DrawnFrame {
 }
 
 /// The frame in which `drawing` is true to its scale, or smaller where that does not fit.
-pub(super) fn frame_for(drawing: &Drawing, width_pt: f32, height_pt: f32) -> DrawnFrame {
+pub(super) fn frame_for(drawing: &Drawing, width_pt: f32, height_pt: f32) -> FrameOnPaper {
     let wide_m = drawing.extent.width_m().max(0.01);
     let tall_m = drawing.extent.height_m().max(0.01);
     let true_pt = 72.0 / 0.0254 / drawing.scale.max(0.01);
@@ -28,7 +28,7 @@ pub(super) fn frame_for(drawing: &Drawing, width_pt: f32, height_pt: f32) -> Dra
     let pt_per_m = true_pt
         .min(fits(width_pt, wide_m))
         .min(fits(height_pt, tall_m));
-    DrawnFrame {
+    FrameOnPaper {
         width_pt: (wide_m * pt_per_m) as f32,
         height_pt: (tall_m * pt_per_m) as f32,
         pt_per_m,
@@ -38,7 +38,7 @@ pub(super) fn frame_for(drawing: &Drawing, width_pt: f32, height_pt: f32) -> Dra
 /// The shapes of `drawing` in `frame`, whose top left corner is at `corner`.
 pub(super) fn shapes_of(
     drawing: &Drawing,
-    frame: DrawnFrame,
+    frame: FrameOnPaper,
     corner: [f32; 2],
     setter: &mut Typesetter,
 ) -> Vec<Shape> {
@@ -209,7 +209,6 @@ fn written(
     setter: &mut Typesetter,
 ) -> Vec<Shape> {
     let ink = match role {
-        StyleRole::Finding => WHITE,
         StyleRole::Label | StyleRole::ScaleBar | StyleRole::North => BARK,
         other => match pen_of(other).line {
             // Orange and lichen are no inks for words.
@@ -220,7 +219,7 @@ fn written(
     };
     let how = Setting {
         size_pt: text.size_pt as f32,
-        bold: role == StyleRole::Finding,
+        bold: role == StyleRole::OnSymbol,
         ink,
         leading: 1.0,
     };

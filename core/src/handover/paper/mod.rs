@@ -20,6 +20,7 @@ mod write;
 pub use block::{Block, Callout, CalloutKind, Cell, Column, Figure, Photo, Table, Voice};
 pub use look::{Look, Sheet};
 pub use rich::Rich;
+pub use typesetter::WordWidths;
 
 use compose::{Composer, slab_of};
 use flow::{Frame, Page, laid_on_pages};

@@ -195,6 +195,34 @@ impl Typesetter {
     }
 }
 
+/// Measures words in our face, for drawings that are laid out for paper.
+pub struct WordWidths(std::cell::RefCell<Typesetter>);
+
+impl WordWidths {
+    /// Loads the faces.
+    ///
+    /// # Errors
+    /// [`BookError::Defect`] when a face carried inside the program cannot be read.
+    pub fn load() -> Result<Self, BookError> {
+        Ok(WordWidths(std::cell::RefCell::new(Typesetter::new()?)))
+    }
+
+    /// The width in points of `words` on one line at `size_pt`.
+    pub fn width_pt(&self, words: &str, size_pt: f64) -> f64 {
+        let how = Setting {
+            size_pt: size_pt as f32,
+            bold: false,
+            ink: Ink::default(),
+            leading: 1.0,
+        };
+        let lines = match self.0.try_borrow_mut() {
+            Ok(mut setter) => setter.set(&words.into(), how, None),
+            Err(_) => Vec::new(),
+        };
+        lines.iter().map(|line| f64::from(line.width_pt)).sum()
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::super::look::BARK;
