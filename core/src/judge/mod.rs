@@ -1,1 +1,3 @@
 //! The judgement: stops, gaps, caps, score, anchors, zones. Pure: no clock, no disk, no language.
+
+pub mod rules;
