@@ -2,4 +2,5 @@
 
 pub mod rules;
 pub mod sampling;
+pub mod section;
 pub mod wood;

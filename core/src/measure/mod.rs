@@ -1,1 +1,3 @@
 //! Raw readings become a value with a standard error and a method.
+
+pub mod shell;
