@@ -1,1 +1,13 @@
-//! What others wrote becomes records: site files, delimited text, map files; faults with their places.
+//! What others wrote becomes records: site files, delimited text, map files; every fault with its
+//! place.
+
+mod ids;
+mod references;
+mod schema;
+mod schema_faults;
+mod shape_faults;
+mod site_file;
+
+pub use ids::{fill_ids, make_unique};
+pub use schema::site_file_schema;
+pub use site_file::{read_site_file, read_site_file_at, write_site_file};
