@@ -1,1 +1,32 @@
 //! Photo files in and out: pixels, hash names, position, time and direction.
+//!
+//! | file | what it does |
+//! | --- | --- |
+//! | `import`, `report`, `file` | the only ones that touch the disk |
+//! | `container` | is it a whole JPEG or PNG; its pieces |
+//! | `pixels`, `blur` | decode, turn upright, scale, encode; pure |
+//! | `facts`, `gps`, `taken`, `tags` | what a photo's own record says, and what it fails to say; pure |
+//! | `exif_write` | a JPEG with a complete record; pure |
+//!
+//! A photo is never turned away because its own record is wrong: what cannot be believed is a
+//! [`PhotoGap`].
+
+mod blur;
+mod container;
+mod exif_write;
+mod facts;
+mod file;
+mod gps;
+mod import;
+mod pixels;
+mod report;
+mod tags;
+mod taken;
+
+pub use blur::{BLUR_DOUBTFUL_BELOW, sharpness};
+pub use exif_write::{DmsReading, ExifEntry, encode_dms, write_exif_jpeg};
+pub use facts::{PhotoFacts, PhotoGap, PhotoGapKind, read_facts};
+pub use gps::{CameraDirection, North};
+pub use import::{ImportedPhoto, MAX_FILE_BYTES, PhotoFiles, import_photo, photo_files};
+pub use pixels::{MAX_EDGE_PX, SMALL_EDGE_PX, Turn, VIEW_EDGE_PX};
+pub use report::{ReportFor, ReportPicture, report_copy, report_picture};
