@@ -1,1 +1,21 @@
 //! One catalogue of words for papers and screens; units, numbers and dates by locale.
+//!
+//! [`Words`] is the way in: a language and a unit system. `say` words an entry of the catalogue,
+//! `word_of` an enum of the record, `reason`, `fault` and `error` what the core answers; `number`,
+//! `measure`, `distance_up` and their like show values; `read` takes what a person typed.
+
+mod catalogue;
+mod dates;
+mod faults;
+mod numbers;
+mod reading;
+mod reasons;
+mod terms;
+mod units;
+
+pub use catalogue::{Language, Said, Words, catalogue_id};
+pub use dates::DayStyle;
+pub use faults::{error_key, words_of_error};
+pub use numbers::Rounding;
+pub use terms::{Worded, all_term_keys};
+pub use units::UnitSystem;

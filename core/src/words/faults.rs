@@ -1,0 +1,210 @@
+//! Words for errors and faults: what happened, and what to do.
+
+use super::catalogue::{Said, Words};
+use crate::error::BookError;
+use crate::record::Fault;
+
+/// The words of an error for the person who meets it: what happened and what to do. A refusal
+/// lists each fault on a line of its own.
+pub fn words_of_error(error: &BookError, words: &Words) -> String {
+    words.error(error)
+}
+
+/// The catalogue entry of an error.
+pub fn error_key(error: &BookError) -> &'static str {
+    match error {
+        BookError::Refused { .. } => "error.refused",
+        BookError::NotFound { .. } => "error.not-found",
+        BookError::Newer { .. } => "error.newer",
+        BookError::Damaged { .. } => "error.damaged",
+        BookError::DiskFull { .. } => "error.disk-full",
+        BookError::Unwritable { .. } => "error.unwritable",
+        BookError::Unreadable { .. } => "error.unreadable",
+        BookError::Busy { .. } => "error.busy",
+        BookError::Stopped => "error.stopped",
+        BookError::Defect { .. } => "error.defect",
+    }
+}
+
+impl Words {
+    /// The words of an error; see [`words_of_error`].
+    pub fn error(&self, error: &BookError) -> String {
+        let say = |args: &[(&str, Said<'_>)]| self.say(error_key(error), args);
+        match error {
+            BookError::Refused { faults } => self.refusal(faults),
+            BookError::NotFound { kind, id } => say(&[
+                ("kind", Said::Text(&self.noun(kind))),
+                ("id", Said::Text(id)),
+            ]),
+            BookError::Newer {
+                place,
+                found,
+                known,
+            } => say(&[
+                ("place", Said::Text(place)),
+                ("found", Said::Count(i64::from(*found))),
+                ("known", Said::Count(i64::from(*known))),
+            ]),
+            BookError::Damaged {
+                place,
+                detail,
+                kept,
+            } => say(&[
+                ("place", Said::Text(place)),
+                ("detail", Said::Text(detail)),
+                ("what-we-did", Said::Text(&self.what_became_of(kept))),
+            ]),
+            BookError::DiskFull { place } | BookError::Busy { place } => {
+                say(&[("place", Said::Text(place))])
+            }
+            BookError::Unwritable { place, cause } | BookError::Unreadable { place, cause } => {
+                say(&[("place", Said::Text(place)), ("cause", Said::Text(cause))])
+            }
+            BookError::Stopped => say(&[]),
+            BookError::Defect { detail } => say(&[("detail", Said::Text(detail))]),
+        }
+    }
+
+    /// The words of one fault: where, what is wrong, what was found, what is allowed.
+    pub fn fault(&self, fault: &Fault) -> String {
+        let mut sentence = self.say(
+            &fault.code,
+            &[
+                ("found", Said::Text(&fault.found)),
+                ("allowed", Said::Text(&fault.allowed)),
+                ("place", Said::Text(&fault.place)),
+            ],
+        );
+        if !fault.found.is_empty() {
+            sentence.push(' ');
+            sentence.push_str(&self.say("fault.found", &[("found", Said::Text(&fault.found))]));
+        }
+        if !fault.allowed.is_empty() {
+            sentence.push(' ');
+            let allowed = [("allowed", Said::Text(fault.allowed.as_str()))];
+            sentence.push_str(&self.say("fault.allowed", &allowed));
+        }
+        if fault.place.is_empty() {
+            return sentence;
+        }
+        self.say(
+            "fault.at-place",
+            &[
+                ("place", Said::Text(&fault.place)),
+                ("sentence", Said::Text(&sentence)),
+            ],
+        )
+    }
+
+    fn refusal(&self, faults: &[Fault]) -> String {
+        let mut lines = vec![self.say(
+            "error.refused",
+            &[("count", Said::Count(faults.len() as i64))],
+        )];
+        lines.extend(faults.iter().map(|fault| self.fault(fault)));
+        lines.join("\n")
+    }
+
+    fn noun(&self, kind: &str) -> String {
+        let key = format!("noun.{}", kind.replace([' ', '_'], "-"));
+        if self.has(&key) {
+            self.say(&key, &[])
+        } else {
+            kind.to_owned()
+        }
+    }
+
+    fn what_became_of(&self, kept: &str) -> String {
+        if kept.is_empty() {
+            self.say("error.damaged-left-in-place", &[])
+        } else {
+            self.say("error.damaged-moved-aside", &[("kept", Said::Text(kept))])
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::catalogue::Language;
+    use super::super::units::UnitSystem;
+    use super::*;
+
+    fn words() -> Words {
+        Words::new(Language::English, UnitSystem::Metric)
+    }
+
+    #[test]
+    fn a_refusal_lists_every_fault_with_its_place() {
+        let faults = vec![
+            Fault::new(
+                "fault.too-large",
+                "/site/trees/0/height",
+                400,
+                "0.5 m to 116 m",
+            ),
+            Fault::new("fault.not-a-number", "tree.girth", "wide", "such as 188 cm"),
+        ];
+        let text = words_of_error(&BookError::Refused { faults }, &words());
+        let lines: Vec<&str> = text.lines().collect();
+        assert_eq!(lines.len(), 3);
+        assert!(lines[1].starts_with("/site/trees/0/height:"));
+        assert!(lines[1].contains("400") && lines[1].contains("0.5 m to 116 m"));
+        assert!(lines[2].contains("wide") && lines[2].contains("188 cm"));
+    }
+
+    #[test]
+    fn every_error_is_worded_whole() {
+        let text = |name: &str| format!("«{name}»");
+        let place = text("place");
+        let errors = [
+            BookError::Refused { faults: vec![] },
+            BookError::NotFound {
+                kind: "tree".into(),
+                id: text("id"),
+            },
+            BookError::Newer {
+                place: place.clone(),
+                found: 9,
+                known: 1,
+            },
+            BookError::Damaged {
+                place: place.clone(),
+                detail: text("detail"),
+                kept: text("kept"),
+            },
+            BookError::Damaged {
+                place: place.clone(),
+                detail: text("detail"),
+                kept: String::new(),
+            },
+            BookError::DiskFull {
+                place: place.clone(),
+            },
+            BookError::Unwritable {
+                place: place.clone(),
+                cause: text("cause"),
+            },
+            BookError::Unreadable {
+                place: place.clone(),
+                cause: text("cause"),
+            },
+            BookError::Busy { place },
+            BookError::Stopped,
+            BookError::Defect {
+                detail: text("detail"),
+            },
+        ];
+        for error in errors {
+            let said = words().error(&error);
+            assert!(!said.contains(['⟦', '{', '$']), "{said}");
+            let debug = format!("{error:?}");
+            for name in ["id", "place", "detail", "kept", "cause"] {
+                assert_eq!(
+                    debug.contains(&text(name)),
+                    said.contains(&text(name)),
+                    "{name} in: {said}"
+                );
+            }
+        }
+    }
+}

@@ -1,0 +1,82 @@
+//! Words for what the judgement answers: codes with their arguments.
+
+use fluent_bundle::FluentArgs;
+
+use super::catalogue::{Said, Words};
+use crate::record::{Arg, ArgValue, Reason};
+
+impl Words {
+    /// The sentence of a reason. A number argument `x` is also there as `x-up` and `x-down`,
+    /// rounded to that side: distances that people keep use the first, margins the second.
+    pub fn reason(&self, reason: &Reason) -> String {
+        self.say_args(&reason.code, &reason.args)
+    }
+
+    /// The sentences of several reasons, in their order.
+    pub fn reasons(&self, reasons: &[Reason]) -> Vec<String> {
+        reasons.iter().map(|reason| self.reason(reason)).collect()
+    }
+
+    /// An entry of the catalogue with the arguments of a reason.
+    pub fn say_args(&self, key: &str, args: &[Arg]) -> String {
+        let mut filled = FluentArgs::with_capacity(args.len() * 3);
+        for arg in args {
+            self.fill(&mut filled, &arg.name, said(&arg.value));
+        }
+        self.say_filled(key, &filled)
+    }
+
+    /// One argument by itself, for lists of inputs: `21.5 m`, `oak`, `September 3, 2026`.
+    pub fn arg_value(&self, value: &ArgValue) -> String {
+        match value {
+            ArgValue::Words { text } => text.clone(),
+            ArgValue::Term { key } => self.say(key, &[]),
+            ArgValue::Number { value, quantity } => self.number(*value, *quantity),
+            ArgValue::Whole { count } => self.number(*count as f64, crate::record::Quantity::Count),
+            ArgValue::OnDay { day } => self.day(*day),
+        }
+    }
+}
+
+fn said(value: &ArgValue) -> Said<'_> {
+    match value {
+        ArgValue::Words { text } => Said::Text(text),
+        ArgValue::Term { key } => Said::Term(key),
+        ArgValue::Number { value, quantity } => Said::Number(*value, *quantity),
+        ArgValue::Whole { count } => Said::Count(*count),
+        ArgValue::OnDay { day } => Said::Day(*day),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::catalogue::Language;
+    use super::super::units::UnitSystem;
+    use super::*;
+    use crate::record::Quantity;
+
+    #[test]
+    fn a_reason_is_worded_in_the_readers_units() {
+        let reason = Reason::new("measure.from-to")
+            .number("low", 3.05, Quantity::LengthM)
+            .number("high", 21.5, Quantity::LengthM);
+        let metric = Words::new(Language::English, UnitSystem::Metric);
+        let imperial = Words::new(Language::English, UnitSystem::Imperial);
+        assert_eq!(metric.reason(&reason), "3.1 m to 21.5 m");
+        assert_eq!(imperial.reason(&reason), "10 ft to 71 ft");
+    }
+
+    #[test]
+    fn an_argument_stands_by_itself() {
+        let words = Words::new(Language::English, UnitSystem::Metric);
+        let day = ArgValue::OnDay {
+            day: "2026-05-14".parse().unwrap(),
+        };
+        assert_eq!(words.arg_value(&day), "May 14, 2026");
+        let term = ArgValue::Term {
+            key: "verdict.barred".to_owned(),
+        };
+        assert_eq!(words.arg_value(&term), "do not climb");
+        assert_eq!(words.arg_value(&ArgValue::Whole { count: 5400 }), "5,400");
+    }
+}
