@@ -1,0 +1,365 @@
+//! Many fixes of one place averaged, with what was left out and why.
+//!
+//! A phone's accuracy is the radius that holds the true place with 68 % probability. Fixes that
+//! follow each other share their error, most of all under a crown: an average of one session is
+//! never reported as better than its best fix.
+
+use crate::record::LatLon;
+
+use super::place::{EastNorth, LocalPlane};
+
+/// 95 % radius over 68 % radius of a circular Gaussian error.
+pub const R95_OVER_R68: f64 = 1.621_462_3;
+/// 95 % radius over the two-dimensional root mean square error (63.2 % radius).
+pub const R95_OVER_RMS: f64 = 1.730_818_4;
+/// Fewest fixes among which an outlier can be told.
+const LEAST_FOR_OUTLIERS: usize = 5;
+
+/// Radius in metres that holds the true place with 95 % probability, from the 68 % radius.
+pub fn r95_of_r68(r68_m: f64) -> f64 {
+    R95_OVER_R68 * r68_m
+}
+
+/// Radius with a given probability (0 to under 1) over the standard error of one axis of a
+/// circular Gaussian error: √(−2 ln(1 − p)).
+pub fn circular_radius(probability: f64) -> f64 {
+    libm::sqrt(-2.0 * libm::log1p(-probability))
+}
+
+/// One fix as the phone gave it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Fix {
+    /// Where.
+    pub point: LatLon,
+    /// 68 % radius in metres; a phone gives 0 or less where it does not know.
+    pub accuracy_m: f64,
+    /// When, in milliseconds since 1970 UTC.
+    pub at_ms: i64,
+    /// Fixes taken in one go share a number; another visit to the spot has another.
+    pub session: u32,
+}
+
+/// Why a fix was left out.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum FixFault {
+    /// A coordinate or the accuracy is no number.
+    NoNumber,
+    /// The accuracy is 0 or less: the phone did not know it.
+    NoAccuracy,
+    /// Coordinates beyond the poles or the date line.
+    OffTheGlobe,
+    /// Older than the session: the phone handed out an old fix.
+    Old,
+    /// Further off than the others allow.
+    Outlier,
+}
+
+impl FixFault {
+    /// Every reason, in the order in which they are looked for.
+    pub const ALL: [FixFault; 5] = [
+        FixFault::NoNumber,
+        FixFault::NoAccuracy,
+        FixFault::OffTheGlobe,
+        FixFault::Old,
+        FixFault::Outlier,
+    ];
+}
+
+/// How many fixes were left out for one reason.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct LeftOut {
+    /// The reason.
+    pub fault: FixFault,
+    /// How many.
+    pub count: u32,
+}
+
+/// An averaged position.
+#[derive(Debug, Clone, PartialEq)]
+pub struct AveragedPosition {
+    /// The weighted mean, weights 1/accuracy².
+    pub point: LatLon,
+    /// 68 % radius in metres to report.
+    pub accuracy_m: f64,
+    /// 68 % radius in metres if every fix were independent; for showing, never to rely on.
+    pub formal_accuracy_m: f64,
+    /// Fixes used.
+    pub used: u32,
+    /// Fixes left out, by reason.
+    pub left_out: Vec<LeftOut>,
+}
+
+/// Averages the fixes taken since `since_ms`. A fix further than `outlier_mads` median absolute
+/// deviations (and its own accuracy) from the median place is left out, if there are five or more.
+/// Nothing where no fix is left, with the reasons in the error.
+///
+/// # Errors
+/// The counts of what was left out, when that is everything.
+pub fn average(
+    fixes: &[Fix],
+    since_ms: i64,
+    outlier_mads: f64,
+) -> Result<AveragedPosition, Vec<LeftOut>> {
+    let mut faults = Vec::new();
+    let sound: Vec<Fix> = fixes
+        .iter()
+        .filter(|fix| match fault_of(fix, since_ms) {
+            Some(fault) => {
+                faults.push(fault);
+                false
+            }
+            None => true,
+        })
+        .copied()
+        .collect();
+    let Some(first) = sound.first() else {
+        return Err(counted(&faults));
+    };
+    let plane = LocalPlane::around(first.point);
+    let placed: Vec<Placed> = sound
+        .iter()
+        .map(|fix| Placed {
+            place: plane.metres(fix.point),
+            accuracy_m: fix.accuracy_m,
+            session: fix.session,
+        })
+        .collect();
+    let near = without_outliers(&placed, outlier_mads);
+    faults.extend((near.len()..placed.len()).map(|_| FixFault::Outlier));
+    let mean = weighted_mean(&near);
+    Ok(AveragedPosition {
+        point: plane.degrees(mean),
+        accuracy_m: reported_accuracy(&near),
+        formal_accuracy_m: formal_accuracy(&near),
+        used: near.len() as u32,
+        left_out: counted(&faults),
+    })
+}
+
+#[derive(Debug, Clone, Copy)]
+struct Placed {
+    place: EastNorth,
+    accuracy_m: f64,
+    session: u32,
+}
+
+fn fault_of(fix: &Fix, since_ms: i64) -> Option<FixFault> {
+    let (lat, lon) = (fix.point.lat_deg, fix.point.lon_deg);
+    if !(lat.is_finite() && lon.is_finite() && fix.accuracy_m.is_finite()) {
+        Some(FixFault::NoNumber)
+    } else if fix.accuracy_m <= 0.0 {
+        Some(FixFault::NoAccuracy)
+    } else if lat.abs() > 89.9 || lon.abs() > 180.0 {
+        Some(FixFault::OffTheGlobe)
+    } else if fix.at_ms < since_ms {
+        Some(FixFault::Old)
+    } else {
+        None
+    }
+}
+
+fn counted(faults: &[FixFault]) -> Vec<LeftOut> {
+    FixFault::ALL
+        .into_iter()
+        .map(|fault| LeftOut {
+            fault,
+            count: faults.iter().filter(|f| **f == fault).count() as u32,
+        })
+        .filter(|left_out| left_out.count > 0)
+        .collect()
+}
+
+fn without_outliers(placed: &[Placed], outlier_mads: f64) -> Vec<Placed> {
+    if placed.len() < LEAST_FOR_OUTLIERS {
+        return placed.to_vec();
+    }
+    let middle = EastNorth {
+        east_m: median(placed.iter().map(|p| p.place.east_m)),
+        north_m: median(placed.iter().map(|p| p.place.north_m)),
+    };
+    let deviation = median(placed.iter().map(|p| p.place.distance_m(middle)));
+    placed
+        .iter()
+        .filter(|p| {
+            let limit = (outlier_mads * deviation).max(p.accuracy_m);
+            p.place.distance_m(middle) <= limit
+        })
+        .copied()
+        .collect()
+}
+
+fn weighted_mean(placed: &[Placed]) -> EastNorth {
+    let (mut weights, mut east, mut north) = (0.0, 0.0, 0.0);
+    for fix in placed {
+        let weight = 1.0 / (fix.accuracy_m * fix.accuracy_m);
+        weights += weight;
+        east += weight * fix.place.east_m;
+        north += weight * fix.place.north_m;
+    }
+    EastNorth {
+        east_m: east / weights,
+        north_m: north / weights,
+    }
+}
+
+fn formal_accuracy(placed: &[Placed]) -> f64 {
+    let weights: f64 = placed
+        .iter()
+        .map(|fix| 1.0 / (fix.accuracy_m * fix.accuracy_m))
+        .sum();
+    1.0 / libm::sqrt(weights)
+}
+
+/// Each session counts as its best fix, or as the scatter of its fixes where that is larger;
+/// only sessions are independent of each other.
+fn reported_accuracy(placed: &[Placed]) -> f64 {
+    let mut sessions: Vec<u32> = placed.iter().map(|fix| fix.session).collect();
+    sessions.sort_unstable();
+    sessions.dedup();
+    let weights: f64 = sessions
+        .iter()
+        .map(|session| {
+            let own: Vec<Placed> = placed
+                .iter()
+                .filter(|fix| fix.session == *session)
+                .copied()
+                .collect();
+            let best = own
+                .iter()
+                .map(|fix| fix.accuracy_m)
+                .fold(f64::MAX, f64::min);
+            let accuracy = best.max(scatter_of_mean(&own));
+            1.0 / (accuracy * accuracy)
+        })
+        .sum();
+    1.0 / libm::sqrt(weights)
+}
+
+/// 68 % radius of the mean that the scatter of the fixes alone speaks for, 0 for a single fix.
+fn scatter_of_mean(placed: &[Placed]) -> f64 {
+    let count = placed.len() as f64;
+    if count < 2.0 {
+        return 0.0;
+    }
+    let mean = weighted_mean(placed);
+    let squares: f64 = placed
+        .iter()
+        .map(|fix| {
+            let off = fix.place.distance_m(mean);
+            off * off
+        })
+        .sum();
+    // One axis has half of the squares; r68 = 1.5096 standard errors (circular Gaussian).
+    let axis = libm::sqrt(squares / 2.0 / (count - 1.0) / count);
+    circular_radius(0.68) * axis
+}
+
+fn median(values: impl Iterator<Item = f64>) -> f64 {
+    let mut sorted: Vec<f64> = values.collect();
+    sorted.sort_by(f64::total_cmp);
+    let half = sorted.len() / 2;
+    let upper = sorted.get(half).copied().unwrap_or(0.0);
+    if sorted.len() % 2 == 1 {
+        return upper;
+    }
+    let lower = half.checked_sub(1).and_then(|k| sorted.get(k)).copied();
+    (lower.unwrap_or(upper) + upper) / 2.0
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn fix(east_m: f64, north_m: f64, accuracy_m: f64, session: u32) -> Fix {
+        let plane = LocalPlane::around(LatLon {
+            lat_deg: 42.0,
+            lon_deg: -71.0,
+        });
+        Fix {
+            point: plane.degrees(EastNorth { east_m, north_m }),
+            accuracy_m,
+            at_ms: 1000,
+            session,
+        }
+    }
+
+    #[test]
+    fn one_session_is_never_better_than_its_best_fix() {
+        // Sheet of check values 9.5: successive fixes are correlated.
+        let many: Vec<Fix> = (0..50)
+            .map(|k| fix(f64::from(k % 3), 0.0, 5.0, 1))
+            .collect();
+        let average = average(&many, 0, 3.0).unwrap();
+        assert_eq!(average.accuracy_m, 5.0);
+        assert!(average.formal_accuracy_m < 0.8);
+    }
+
+    #[test]
+    fn independent_sessions_narrow_it() {
+        // Independent errors: two equal ones over √2.
+        let two = [fix(0.0, 0.0, 4.0, 1), fix(1.0, 0.0, 4.0, 2)];
+        let average = average(&two, 0, 3.0).unwrap();
+        assert!((average.accuracy_m - 4.0 / libm::sqrt(2.0)).abs() < 1e-9);
+    }
+
+    #[test]
+    fn what_is_left_out_is_counted_by_reason() {
+        let mut fixes: Vec<Fix> = (0..8).map(|k| fix(f64::from(k), 1.0, 3.0, 1)).collect();
+        fixes.push(fix(80.0, 0.0, 3.0, 1));
+        fixes.push(fix(0.0, 0.0, -1.0, 1));
+        fixes.push(Fix {
+            accuracy_m: f64::NAN,
+            ..fix(0.0, 0.0, 1.0, 1)
+        });
+        fixes.push(Fix {
+            at_ms: 10,
+            ..fix(0.0, 0.0, 1.0, 1)
+        });
+        let average = average(&fixes, 500, 3.0).unwrap();
+        assert_eq!(average.used, 8);
+        let counts: Vec<_> = average
+            .left_out
+            .iter()
+            .map(|l| (l.fault, l.count))
+            .collect();
+        assert_eq!(
+            counts,
+            [
+                (FixFault::NoNumber, 1),
+                (FixFault::NoAccuracy, 1),
+                (FixFault::Old, 1),
+                (FixFault::Outlier, 1)
+            ]
+        );
+    }
+
+    #[test]
+    fn nothing_left_says_why() {
+        let all = average(&[fix(0.0, 0.0, 0.0, 1)], 0, 3.0).unwrap_err();
+        assert_eq!(
+            all,
+            [LeftOut {
+                fault: FixFault::NoAccuracy,
+                count: 1
+            }]
+        );
+        assert_eq!(average(&[], 0, 3.0).unwrap_err(), []);
+    }
+
+    #[test]
+    fn wide_scatter_is_not_hidden_by_a_hopeful_phone() {
+        let wide: Vec<Fix> = (0..4)
+            .map(|k| fix(f64::from(k) * 20.0, 0.0, 1.0, 1))
+            .collect();
+        assert!(average(&wide, 0, 3.0).unwrap().accuracy_m > 10.0);
+    }
+
+    #[test]
+    fn ratios_follow_from_the_circular_gaussian() {
+        // √(ln 0.05 / ln 0.32) and √(−2 ln 0.05)/√2.
+        let ratio = circular_radius(0.95) / circular_radius(0.68);
+        assert!((ratio - R95_OVER_R68).abs() < 1e-6, "{ratio}");
+        let ratio = circular_radius(0.95) / libm::sqrt(2.0);
+        assert!((ratio - R95_OVER_RMS).abs() < 1e-6, "{ratio}");
+    }
+}
