@@ -1,5 +1,6 @@
 //! The judgement: stops, gaps, caps, score, anchors, zones. Pure: no clock, no disk, no language.
 
+pub mod codebook;
 pub mod electricity;
 pub mod falling;
 pub mod risk;

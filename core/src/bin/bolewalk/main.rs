@@ -1,2 +1,73 @@
-//! The desk command.
-fn main() {}
+//! The desk command: what a person at a table does with site files and field books.
+//!
+//! Exit codes: 0 done, 1 bad input, 2 wrong usage, 3 damaged field book.
+
+mod answer;
+mod check;
+mod clock;
+mod import;
+mod rules;
+mod schema;
+
+use std::path::PathBuf;
+use std::process::ExitCode;
+
+use clap::{Parser, Subcommand};
+
+/// Tree assessments for climbing arborists: site files in, checked and kept in a field book.
+#[derive(Parser)]
+#[command(version, max_term_width = 100, arg_required_else_help = true)]
+struct Desk {
+    #[command(subcommand)]
+    command: Command,
+}
+
+#[derive(Subcommand)]
+enum Command {
+    /// Look over a site file or a field book and tell every fault with its place.
+    ///
+    /// A site file is checked against its schema, its shapes, its tags and its references; a field
+    /// book for damage, missing photos and values that stand side by side.
+    Check {
+        /// A site file (JSON) or the folder of a field book.
+        place: PathBuf,
+    },
+    /// Bring a site file into a field book; the same file again changes nothing.
+    Import {
+        /// The site file (JSON).
+        file: PathBuf,
+        /// The folder of the field book; made if it is not there.
+        #[arg(long, default_value = "field-book")]
+        into: PathBuf,
+        /// Who brings it in, as the history shall show.
+        #[arg(long, default_value = "")]
+        by: String,
+    },
+    /// Print the JSON Schema of the site file, for editors and other programs.
+    Schema,
+    /// Print a rule set: every distance, factor and threshold with its unit and its source.
+    Rules {
+        /// The rule set.
+        #[arg(default_value = "us")]
+        id: String,
+        /// Only rows whose id contains this, such as `zone` or `wire`.
+        #[arg(long)]
+        only: Option<String>,
+        /// Print JSON instead of a list.
+        #[arg(long)]
+        json: bool,
+    },
+}
+
+fn main() -> ExitCode {
+    let done = match Desk::parse().command {
+        Command::Check { place } => check::check(&place),
+        Command::Import { file, into, by } => import::import(&file, &into, &by),
+        Command::Schema => schema::schema(),
+        Command::Rules { id, only, json } => rules::rules(&id, only.as_deref(), json),
+    };
+    match done {
+        Ok(code) => code,
+        Err(error) => answer::explain(&error),
+    }
+}
