@@ -84,7 +84,7 @@ pub enum Voice {
     Body,
     /// Remarks and sources.
     Small,
-    /// The name of the property on the cover.
+    /// The name of the property on the cover; for readers by ear a heading of level 1.
     Title,
 }
 

@@ -17,9 +17,10 @@ impl Composer<'_> {
         photos
             .chunks(3)
             .map(|row| {
-                let count = photos.len().clamp(1, 3) as f32;
+                // A single photo takes half the width, so that none crowds out its record.
+                let count = photos.len().clamp(2, 3) as f32;
                 let each_pt = (width_pt - GUTTER_PT * (count - 1.0)) / count;
-                let most_pt = self.page_pt * 0.34;
+                let most_pt = self.page_pt * 0.26;
                 let mut slab = Slab {
                     before_pt: self.look.gap_pt,
                     ..Slab::default()

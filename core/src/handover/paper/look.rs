@@ -61,6 +61,8 @@ pub struct Look {
     pub leading: f32,
     /// Space between blocks.
     pub gap_pt: f32,
+    /// The line at the foot and the head of a page.
+    pub foot_pt: f32,
     /// Margins: left, top, right, bottom.
     pub margin_pt: [f32; 4],
 }
@@ -75,6 +77,7 @@ impl Look {
             heading_pt: [22.0, 13.5, 10.5],
             leading: 1.42,
             gap_pt: 8.0,
+            foot_pt: 8.0,
             margin_pt: [62.0, 66.0, 62.0, 60.0],
         }
     }
@@ -88,6 +91,7 @@ impl Look {
             heading_pt: [24.0, 14.5, 13.0],
             leading: 1.26,
             gap_pt: 6.0,
+            foot_pt: 13.0,
             margin_pt: [40.0, 44.0, 40.0, 42.0],
         }
     }
@@ -184,6 +188,6 @@ mod tests {
     #[test]
     fn a_sheet_for_arms_length_has_nothing_small() {
         let look = Look::climb_sheet();
-        assert!(look.small_pt >= 13.0 && look.body_pt >= 13.0);
+        assert!(look.small_pt >= 13.0 && look.body_pt >= 13.0 && look.foot_pt >= 13.0);
     }
 }

@@ -4,7 +4,9 @@
 
 mod block;
 mod compose;
+mod compose_facts;
 mod compose_figure;
+mod compose_list;
 mod compose_table;
 mod flow;
 mod fonts;
@@ -93,24 +95,13 @@ impl Paper<'_> {
         )
     }
 
-    fn frame(&self) -> (Frame, f32) {
-        let (width_pt, height_pt) = self.facts.sheet.size_pt();
-        let [left_pt, top_pt, right_pt, bottom_pt] = self.facts.look.margin_pt;
-        let frame = Frame {
-            left_pt,
-            top_pt,
-            height_pt: height_pt - top_pt - bottom_pt,
-        };
-        (frame, width_pt - left_pt - right_pt)
-    }
-
     fn lay_out(
         &self,
         setter: &mut Typesetter,
         tags: &mut Tags,
         how_far: &dyn Fn(u32, u32) -> bool,
     ) -> Result<Vec<Page>, BookError> {
-        let (frame, width_pt) = self.frame();
+        let (frame, width_pt) = frame_of(&self.facts);
         let mut composer = Composer {
             setter,
             tags,
@@ -131,7 +122,7 @@ impl Paper<'_> {
     }
 
     fn with_heads_and_feet(&self, mut pages: Vec<Page>, setter: &mut Typesetter) -> Vec<Page> {
-        let (frame, width_pt) = self.frame();
+        let (frame, width_pt) = frame_of(&self.facts);
         let (_, sheet_pt) = self.facts.sheet.size_pt();
         let [_, top_pt, _, bottom_pt] = self.facts.look.margin_pt;
         let count = pages.len() as u32;
@@ -173,7 +164,7 @@ impl Paper<'_> {
         setter: &mut Typesetter,
     ) -> Vec<Item> {
         let how = typesetter::Setting {
-            size_pt: 8.0,
+            size_pt: self.facts.look.foot_pt,
             bold: false,
             ink: look::SLATE,
             leading: 1.3,
@@ -192,6 +183,52 @@ impl Paper<'_> {
         }
         slab.items
     }
+}
+
+/// Counts the pages that some blocks would take, for authors who must fit one.
+pub struct PageCounter {
+    setter: Typesetter,
+    facts: PaperFacts,
+}
+
+impl PageCounter {
+    /// A counter for papers of these facts.
+    ///
+    /// # Errors
+    /// [`BookError::Defect`] when a face carried inside the program cannot be read.
+    pub fn new(facts: &PaperFacts) -> Result<Self, BookError> {
+        Ok(PageCounter {
+            setter: Typesetter::new()?,
+            facts: facts.clone(),
+        })
+    }
+
+    /// The pages that `blocks` would take by themselves.
+    pub fn pages(&mut self, blocks: &[Block]) -> usize {
+        let (frame, width_pt) = frame_of(&self.facts);
+        let mut tags = Tags::new();
+        let mut composer = Composer {
+            setter: &mut self.setter,
+            tags: &mut tags,
+            look: self.facts.look,
+            page_pt: frame.height_pt,
+            chapters: chapters_in(blocks),
+        };
+        let slabs = composer.compose_all(blocks, width_pt, Tags::ROOT);
+        laid_on_pages(slabs, frame).len()
+    }
+}
+
+/// The part of a page that blocks fill, and its width.
+fn frame_of(facts: &PaperFacts) -> (Frame, f32) {
+    let (width_pt, height_pt) = facts.sheet.size_pt();
+    let [left_pt, top_pt, right_pt, bottom_pt] = facts.look.margin_pt;
+    let frame = Frame {
+        left_pt,
+        top_pt,
+        height_pt: height_pt - top_pt - bottom_pt,
+    };
+    (frame, width_pt - left_pt - right_pt)
 }
 
 /// Level, words and key of every heading.

@@ -91,7 +91,12 @@ pub(super) fn written(
         }
         sheet.finish();
     }
-    document.set_outline(outline_of(standings));
+    let bookmarks: Vec<Standing> = standings
+        .iter()
+        .filter(|at| at.level <= 2)
+        .cloned()
+        .collect();
+    document.set_outline(outline_of(&bookmarks));
     document.set_metadata(metadata_of(facts));
     document.set_tag_tree(tags.into_tree(&facts.language)?);
     document
