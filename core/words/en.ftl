@@ -606,6 +606,253 @@ weather-thunder_min_ago-why = Nobody is in a tree until thunder has been silent 
 
 ## Papers: site summary and climb sheets
 
+# Every paper.
+paper-page = page { $page } of { $pages }
+paper-caution = Please note
+paper-nothing-noted = nothing noted
+paper-and-more = and { $count } more
+
+# Site summary: cover.
+summary-title = Site summary
+summary-subject = What was seen on the trees of { $site }, what is proposed, and what to close while work goes on
+summary-foot = Not a guarantee: trees change, and no tree is without risk
+summary-client = Client
+summary-address = Address
+summary-looked-at-on = Looked at on
+summary-looked-at-by = Looked at by
+summary-tree-count = Trees
+summary-target-count = Places people use
+summary-line-count = Overhead lines
+summary-made-on = Paper made on
+summary-lead = { $looked ->
+    [0] None of the { $trees } trees on this property has been looked at yet.
+    [one] { $trees ->
+        [one] The one tree on this property was looked at from the ground.
+       *[other] One of the { $trees } trees on this property was looked at from the ground.
+    }
+   *[other] { $all ->
+        [yes] All { $trees } trees on this property were looked at from the ground.
+       *[no] { $looked } of the { $trees } trees on this property were looked at from the ground.
+    }
+  } This paper says what was seen, what is proposed, and what to close, move or guard while the work goes on.
+summary-first = What comes first
+summary-first-nothing = No work is marked as urgent.
+summary-contents = In this paper
+summary-only-what-was-seen = It tells what could be seen from the ground on the days named.
+summary-until-next-looks = the time up to each tree’s next look
+summary-last-word = Local rules, and the qualified arborist on site on the day of work, have the last word.
+
+# Site summary: what was looked at.
+summary-looked = What was looked at
+summary-looked-lead = The trees were looked at from the ground, walking around each one. Anything measured in another way is named in its record.
+summary-looked-level = How closely
+summary-looked-count = Trees
+summary-looked-which = Which
+summary-looked-table = How closely each tree was looked at
+summary-level-stop-on-sight = Seen at a distance; something plain was found at once
+summary-level-triage = First look: species, size, base and roots
+summary-level-full-check = Full check, part by part
+summary-level-same-day = Looked at again on the same day
+summary-level-not-yet = Not looked at yet
+summary-unseen = What could not be seen
+summary-unseen-lead = These parts were hidden, or were not looked at. Nothing is said about them, and they do not count as sound.
+summary-unseen-none = Every part that the check asks for was seen on every tree that had a full check.
+summary-part-hidden = { $part } ({ $hidden })
+summary-part-of = { $part } (in part)
+summary-part-of-hidden = { $part } (in part: { $hidden })
+summary-not-done = What this paper does not do
+summary-not-done-roots = Roots and their hold in the soil are not calculated; only what shows above the ground was seen.
+summary-not-done-wood = Wood inside the stem was not measured, except where a record says so.
+summary-not-done-risk = Risk is given only where a named person assessed it; everywhere else the record says “not assessed”.
+
+# Site summary: the plan.
+summary-plan = The plan
+summary-plan-lead = Each tree with its tag and crown, and, in orange, the ground to be kept clear while it is worked on.
+summary-plan-described = Plan of { $site }, north at the top: { $trees ->
+    [one] one tree
+   *[other] { $trees } trees
+  }, the property edge, places people use, overhead lines, and the ground to be kept clear around each tree
+summary-plan-caption = Drawn from positions taken on site, at 1:{ $scale } on this sheet. A thin ring around a tree shows how well its position is known.
+summary-plan-no-place = Not on the plan, because no position was taken: { $trees }.
+summary-plan-sheet = Part { $name }
+summary-plan-none = No plan can be drawn: no position was taken on this property.
+legend-property = Property edge
+legend-tree = Tree
+legend-crown = Crown
+legend-dead-crown = Crown of a dead tree
+legend-keep-out = Keep clear while work goes on
+legend-line = Overhead line
+legend-approach = Strip along the line that nobody and nothing enters
+legend-accuracy = How well the position is known
+legend-target = Place people use
+plan-north = N
+
+# Site summary: what to close, move, guard.
+summary-close = What to close, move or guard
+summary-close-lead = While a tree is worked on, nobody but the crew may be inside its orange line. The crew needs your help with the following.
+summary-close-nothing = Nothing but the trees themselves lies inside the ground to be kept clear.
+summary-close-table = What lies inside the ground to be kept clear, and what to do about it
+summary-close-what = What
+summary-close-do = To do
+summary-close-for = While these trees are worked on
+summary-close-lands = Pieces may land there: { $trees }
+summary-action-empty-rooms = Nobody in the rooms on the tree’s side, or another way of working
+summary-action-close-off = Closed, with somebody to turn people back
+summary-action-move-away = Moved away before work begins
+summary-action-guard = Guarded by a person
+summary-action-protect = Covered or otherwise protected
+summary-action-ask-neighbour = The neighbor agrees and knows the day
+summary-action-call-line-owner = The owner of the line is called before work begins
+summary-permissions = Permissions
+summary-permissions-table = Permissions and their state
+summary-permission = Permission
+summary-permission-for = For
+summary-permission-state = State
+summary-permission-site = the property
+summary-permission-not-asked = still to be asked
+summary-permission-on = { $answer } on { $day }
+summary-permissions-none = No permission has been looked into yet. Work does not begin before that is done.
+
+# Site summary: schedule.
+summary-schedule = Schedule of trees
+summary-schedule-table = Every tree with its size, the work proposed and the page of its record
+summary-tag = Tag
+summary-species = Species
+summary-height = Height
+summary-girth = Girth
+summary-work = Work proposed
+summary-priority = How soon
+summary-page = Page
+summary-species-in-full = { $common } ({ $latin })
+summary-species-unknown = species not known
+summary-no-work = no work proposed
+
+# Site summary: one record a tree.
+summary-records = Tree by tree
+summary-records-lead = One record a tree. Numbers in the drawing are those of the list beside or below it; heights are above the ground.
+summary-tree-name = { $tag } · { $species }
+summary-spread = Crown
+summary-spread-value = { $radius } to its widest side
+summary-lean = Lean
+summary-lean-upright = upright, by eye
+summary-lean-toward = { $lean } toward the { $side }
+summary-life = State
+summary-dieback = { $share } of the crown died back
+summary-seen-on = Looked at
+summary-seen-on-by = { $day }, by { $who }
+summary-level = How closely
+summary-not-looked-at = This tree has not been looked at yet. Nothing is known of its state.
+summary-not-measured = not measured
+summary-unknown = not known
+summary-findings = What was found
+summary-findings-none = Nothing was found in the parts that were seen.
+summary-finding-place = { $part }, { $place }
+summary-finding-height = at { $height }
+summary-finding-side = on the { $side } side
+summary-finding-both = at { $height } on the { $side } side
+summary-photo-missing = A photo of this tree could not be read and is left out: { $file }.
+summary-photo-described = Photo of tree { $tag }
+summary-photo-finding = Photo of tree { $tag }, finding { $number }: { $code }
+summary-photo-caption = { $number }: { $caption }
+summary-profile-described = Side view of tree { $tag }, { $height } high, seen from the { $side }, with its findings marked by number
+summary-profile-caption = Seen from the { $side }. The person is drawn for scale.
+summary-risk = Risk
+summary-risk-not-assessed = Not assessed.
+summary-risk-table = Risk to each target, as assessed
+summary-risk-target = Target
+summary-risk-part = Part
+summary-risk-likelihood = Failure, impact
+summary-risk-likelihood-value = { $failure }, { $impact }
+summary-risk-consequences = Consequences
+summary-risk-rating = Risk
+summary-risk-assessor = Assessed by
+summary-risk-assessor-value = { $assessor }, { $level }, for { $months }
+summary-risk-targets-not-assessed = Not assessed: { $targets }.
+summary-record-work = Work proposed
+summary-work-with-priority = { $work }: { $priority }
+summary-work-note = { $work }. { $note }
+summary-reach = How the crew would reach it
+summary-reach-climber = By a climber on ropes, after a fresh check on the day.
+summary-reach-ground = From the ground.
+summary-reach-platform = From a platform, or with a crane.
+summary-reach-neighbour-tree = From a neighboring tree.
+summary-reach-inspect = Nobody goes into the tree; it is only looked at.
+summary-reach-no-work = Nobody goes into the tree.
+summary-reach-open = Not settled yet; the crew decides on the day, and may choose another way of working.
+summary-record-unseen = What could not be seen
+summary-record-unseen-none = All parts the check asks for were seen.
+summary-record-unseen-all = Only a first look was made; the parts of a full check were not gone through.
+summary-next-look = Next look
+summary-next-look-open = no date set
+
+# Climb sheets: one page a tree, in the order needed at its foot.
+sheet-title = Climb sheets
+sheet-subject = One page a tree for the crew at its foot, for { $day }
+sheet-foot = { $site }, { $day }
+sheet-tree = { $tag } { $species }
+sheet-under-tree = { $way } · { $height } high
+sheet-nobody-climbs = Nobody needs to climb this tree
+sheet-way-open = way of working not decided
+sheet-stops = Stop
+sheet-limits = Only within these limits
+sheet-refer = Not before this is settled
+sheet-gaps = Still to check
+sheet-more-gaps = { $count ->
+    [one] … and one more point: see the tree’s page.
+   *[other] … and { $count } more points: see the tree’s page.
+  }
+sheet-who = Who may climb
+sheet-who-climbs = Climbs: { $names }
+sheet-who-seconds = Second on the ground: { $names }
+sheet-who-nobody = Nobody of today’s crew
+sheet-who-no-second = No second person: nobody climbs
+sheet-who-not = { $name }: { $reason }
+sheet-anchor = Anchor and rope
+sheet-anchor-place = Anchor
+sheet-anchor-at = { $name }, { $height } up
+sheet-anchor-at-side = { $name }, { $height } up, limb to the { $side }
+sheet-anchor-none = no anchor chosen
+sheet-anchor-nameless = anchor
+sheet-system = System
+sheet-rope = Rope
+sheet-rope-length = at least { $length }
+sheet-rope-stopper = at least { $length }, stopper knot in the end
+sheet-throw = Throw
+sheet-throw-to = { $height }
+sheet-ascent = Go up on
+sheet-ascent-side = the { $side } side
+sheet-load-test = Load test
+sheet-before = Before you leave the ground
+sheet-before-load-test = Load test not done: two people’s weight on the line alone, nobody beneath, one watches the anchor.
+sheet-before-look-again = Look again today: wires, hangers, insects, roots, base.
+sheet-load-test-held = held; it says little about a slip or a side pull
+sheet-load-test-failed = the anchor gave: nobody climbs on it
+sheet-pace = Pace from the stem
+sheet-pace-everyone = Nobody within
+sheet-pace-crew = Crew outside
+sheet-pace-lands = Lands within
+sheet-pace-downhill = … on the downhill side
+sheet-pace-inside = Inside it: { $what }
+sheet-pace-none = No distance can be given yet: size or way of working is missing.
+sheet-apart = Not at the same time as { $trees }
+sheet-wires = Wires
+sheet-rescue = If somebody is hurt
+sheet-rescue-none = No rescue plan: nobody climbs
+sheet-meeting-point = Meet at
+sheet-grid-reference = Read out
+sheet-signal = Phone
+sheet-first-aider = First aid
+sheet-casualty-unit = Taken to
+sheet-rescue-not-noted = not noted
+
+sheet-not-judged = Nobody has looked at this tree yet.
+sheet-caution-ends = This answer ends with the day, on changed work, after a storm, with another anchor.
+paper-language = en-US
+summary-profile-behind = far side
+sheet-weather-wind = wind { $wind }
+sheet-weather-wet = wet bark
+sheet-weather-ice = ice
+
 ## Desk command
 
 ## Drawings

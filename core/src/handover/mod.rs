@@ -1,3 +1,18 @@
 //! What leaves the field book: site summary, climb sheets, map files, tables.
 
+mod aside;
+mod climb_sheets;
 pub mod paper;
+mod paper_input;
+mod sheet;
+mod side_view;
+mod site_summary;
+mod summary;
+
+pub use aside::write_aside;
+pub use climb_sheets::{climb_sheets, climb_sheets_bytes};
+pub use paper_input::{HowFar, PaperInput, PhotoForPaper};
+pub use site_summary::{site_summary, site_summary_bytes};
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,96 @@
+//! Distances to pace from the stem, what lies inside them, trees to be kept apart, wires.
+
+use crate::handover::paper::{Block, Rich};
+use crate::handover::paper_input::{PaperDesk, TreeSeen};
+use crate::record::{Judgement, ZoneAnswer};
+use crate::words::Said;
+
+pub(in crate::handover) fn blocks(
+    desk: &PaperDesk,
+    seen: &TreeSeen,
+    judgement: &Judgement,
+) -> Vec<Block> {
+    let mut blocks = vec![Block::heading(3, desk.say("sheet.pace"))];
+    match seen.planned_zone() {
+        Some(zone) => {
+            blocks.push(distances(desk, zone));
+            if let Some(inside) = inside(desk, zone) {
+                blocks.push(Block::text(inside));
+            }
+        }
+        None => {
+            blocks.push(Block::text(desk.say("sheet.pace-none")));
+        }
+    }
+    let apart = apart(desk, seen);
+    if !apart.is_empty() {
+        let trees = desk.listed(&apart);
+        let said = desk
+            .words
+            .say("sheet.apart", &[("trees", Said::Text(&trees))]);
+        blocks.push(Block::text(Rich::new().bold(said)));
+    }
+    for wire in &judgement.wires {
+        let said = desk.words.reason(&wire.reason);
+        let rich = Rich::new().bold(desk.say("sheet.wires")).plain(": ");
+        blocks.push(Block::text(rich.plain(said)));
+    }
+    blocks
+}
+
+/// Distances round up: nobody stands nearer than the rule says.
+fn distances(desk: &PaperDesk, zone: &ZoneAnswer) -> Block {
+    let mut facts = Vec::new();
+    let mut fact = |key: &str, distance_m: f64| {
+        let distance = Rich::new().bold(desk.words.distance_up(distance_m));
+        facts.push((desk.say(key), distance));
+    };
+    fact("sheet.pace-everyone", zone.keep_out_m);
+    if zone.keep_out_downhill_m > zone.keep_out_m {
+        fact("sheet.pace-downhill", zone.keep_out_downhill_m);
+    }
+    fact("sheet.pace-crew", zone.keep_out_crew_m);
+    fact("sheet.pace-lands", zone.drop_radius_m);
+    Block::Facts {
+        facts,
+        in_two: false,
+    }
+}
+
+/// What lies inside the keep-out.
+fn inside(desk: &PaperDesk, zone: &ZoneAnswer) -> Option<String> {
+    let mut names: Vec<String> = Vec::new();
+    for inside in &zone.inside {
+        let name = desk.name_of(&inside.record);
+        if !name.is_empty() && !names.contains(&name) {
+            names.push(name);
+        }
+    }
+    if names.is_empty() {
+        return None;
+    }
+    let what = desk.listed(&names);
+    Some(
+        desk.words
+            .say("sheet.pace-inside", &[("what", Said::Text(&what))]),
+    )
+}
+
+/// The tags of the trees that may not be worked on together with this one.
+fn apart(desk: &PaperDesk, seen: &TreeSeen) -> Vec<String> {
+    let own = &seen.tree.id;
+    let mut tags: Vec<String> = desk
+        .input
+        .judgement
+        .conflicts
+        .iter()
+        .filter_map(|conflict| match (&conflict.tree, &conflict.other) {
+            (tree, other) if tree == own => Some(other),
+            (tree, other) if other == own => Some(tree),
+            _ => None,
+        })
+        .map(|other| desk.tag_of(other).to_owned())
+        .collect();
+    tags.dedup();
+    tags
+}

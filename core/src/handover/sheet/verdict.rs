@@ -1,0 +1,101 @@
+//! Verdict, stops, gaps and limits: the first things on a climb sheet.
+
+use crate::draw::PointSymbol;
+use crate::handover::paper::{Block, Callout, CalloutKind, Rich};
+use crate::handover::paper_input::PaperDesk;
+use crate::record::{ClimbNeed, Judgement, Reason, Verdict};
+use crate::words::Said;
+
+/// The verdict with its shape.
+pub(in crate::handover) fn verdict(desk: &PaperDesk, judgement: &Judgement) -> Block {
+    Block::Verdict {
+        symbol: match judgement.verdict {
+            Verdict::Barred => PointSymbol::TreeBarred,
+            Verdict::Incomplete => PointSymbol::TreeIncomplete,
+            Verdict::Refer => PointSymbol::TreeRefer,
+            Verdict::Limited => PointSymbol::TreeLimited,
+            Verdict::NoStop => PointSymbol::TreeNoStop,
+        },
+        words: desk.words.label_of(&judgement.verdict),
+    }
+}
+
+/// Stops first, then what must be settled, limits, and what is still to check. `most_gaps` gaps are
+/// printed, and how many more there are; stops and limits are never cut.
+pub(in crate::handover) fn reasons(
+    desk: &PaperDesk,
+    judgement: &Judgement,
+    most_gaps: usize,
+) -> Vec<Block> {
+    let mut blocks = Vec::new();
+    if judgement.climb == ClimbNeed::NotNeeded {
+        blocks.push(Block::text(
+            Rich::new().bold(desk.say("sheet.nobody-climbs")),
+        ));
+    }
+    let mut stops = said(desk, &judgement.stops);
+    for stop in said(desk, &desk.input.judgement.stops) {
+        if !stops.contains(&stop) {
+            stops.push(stop);
+        }
+    }
+    push(
+        &mut blocks,
+        CalloutKind::Stop,
+        desk.say("sheet.stops"),
+        stops,
+    );
+    let refer = said(desk, &judgement.refer_caps);
+    push(
+        &mut blocks,
+        CalloutKind::Stop,
+        desk.say("sheet.refer"),
+        refer,
+    );
+    let mut limits = said(desk, &judgement.limit_caps);
+    for limit in said(desk, &judgement.limits) {
+        if !limits.contains(&limit) {
+            limits.push(limit);
+        }
+    }
+    push(
+        &mut blocks,
+        CalloutKind::Caution,
+        desk.say("sheet.limits"),
+        limits,
+    );
+    let gaps = gaps(desk, judgement, most_gaps);
+    push(&mut blocks, CalloutKind::Note, desk.say("sheet.gaps"), gaps);
+    blocks
+}
+
+fn gaps(desk: &PaperDesk, judgement: &Judgement, most: usize) -> Vec<Rich> {
+    let mut gaps = said(desk, &judgement.gaps);
+    if gaps.len() > most + 1 {
+        let more = (gaps.len() - most) as i64;
+        gaps.truncate(most);
+        gaps.push(
+            desk.words
+                .say("sheet.more-gaps", &[("count", Said::Count(more))])
+                .into(),
+        );
+    }
+    gaps
+}
+
+fn said(desk: &PaperDesk, reasons: &[Reason]) -> Vec<Rich> {
+    let mut said: Vec<Rich> = Vec::new();
+    for reason in reasons {
+        let words = Rich::from(desk.words.reason(reason));
+        if !said.contains(&words) {
+            said.push(words);
+        }
+    }
+    said
+}
+
+fn push(blocks: &mut Vec<Block>, kind: CalloutKind, word: String, lines: Vec<Rich>) {
+    if !lines.is_empty() {
+        blocks.push(Block::Callout(Callout { kind, word, lines }));
+    }
+}

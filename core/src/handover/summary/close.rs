@@ -1,0 +1,158 @@
+//! What to close, move or guard while work goes on, and the permissions.
+
+use std::collections::BTreeMap;
+
+use crate::handover::paper::{Block, Cell, Column, Rich, Table, Voice};
+use crate::handover::paper_input::PaperDesk;
+use crate::record::{Id, Permission, WayOfWorking, ZoneAction};
+use crate::words::Said;
+
+pub(in crate::handover) fn blocks(desk: &PaperDesk) -> Vec<Block> {
+    let mut blocks = vec![
+        Block::NewPage,
+        Block::Heading {
+            level: 1,
+            words: desk.say("summary.close"),
+            key: "close".into(),
+        },
+    ];
+    let rows = rows(desk);
+    if rows.is_empty() {
+        blocks.push(Block::text(desk.say("summary.close-nothing")));
+    } else {
+        blocks.push(Block::Paragraph {
+            words: desk.say("summary.close-lead").into(),
+            voice: Voice::Lead,
+        });
+        blocks.push(Block::Table(Table {
+            summary: desk.say("summary.close-table"),
+            columns: vec![
+                Column::of(desk.say("summary.close-what"), 2.2),
+                Column::of(desk.say("summary.close-do"), 3.6),
+                Column::of(desk.say("summary.close-for"), 3.4),
+            ],
+            rows,
+            rows_named: true,
+        }));
+    }
+    blocks.push(Block::heading(2, desk.say("summary.permissions")));
+    blocks.push(permissions(desk));
+    blocks
+}
+
+/// The trees for which something must be done about one thing.
+#[derive(Default)]
+struct Concerned {
+    trees: Vec<String>,
+    in_drop_zone: Vec<String>,
+}
+
+/// What lies inside the ground to be kept clear around the trees that are worked on.
+fn rows(desk: &PaperDesk) -> Vec<Vec<Cell>> {
+    let idle = [WayOfWorking::InspectOnly, WayOfWorking::NoWork];
+    let mut concerned: BTreeMap<(Id, ZoneAction), Concerned> = BTreeMap::new();
+    let mut order: Vec<(Id, ZoneAction)> = Vec::new();
+    for seen in &desk.trees {
+        let Some(zone) = seen.planned_zone().filter(|zone| !idle.contains(&zone.way)) else {
+            continue;
+        };
+        for inside in &zone.inside {
+            let key = (inside.record.clone(), inside.action);
+            if !concerned.contains_key(&key) {
+                order.push(key.clone());
+            }
+            let entry = concerned.entry(key).or_default();
+            entry.trees.push(seen.tree.tag.clone());
+            if inside.in_drop_zone {
+                entry.in_drop_zone.push(seen.tree.tag.clone());
+            }
+        }
+    }
+    order
+        .iter()
+        .filter_map(|key| {
+            let entry = concerned.get(key)?;
+            let mut trees = desk.listed(&entry.trees);
+            if !entry.in_drop_zone.is_empty() {
+                let lands = desk.listed(&entry.in_drop_zone);
+                trees.push('\n');
+                trees.push_str(
+                    &desk
+                        .words
+                        .say("summary.close-lands", &[("trees", Said::Text(&lands))]),
+                );
+            }
+            Some(vec![
+                Cell::of(desk.name_of(&key.0)),
+                Cell::of(action_words(desk, key.1)),
+                Cell::of(trees),
+            ])
+        })
+        .collect()
+}
+
+/// What must be done, as a client reads it.
+pub(in crate::handover) fn action_words(desk: &PaperDesk, action: ZoneAction) -> String {
+    desk.say(match action {
+        ZoneAction::EmptyRooms => "summary.action-empty-rooms",
+        ZoneAction::CloseOff => "summary.action-close-off",
+        ZoneAction::MoveAway => "summary.action-move-away",
+        ZoneAction::Guard => "summary.action-guard",
+        ZoneAction::Protect => "summary.action-protect",
+        ZoneAction::AskNeighbour => "summary.action-ask-neighbour",
+        ZoneAction::CallLineOwner => "summary.action-call-line-owner",
+    })
+}
+
+fn permissions(desk: &PaperDesk) -> Block {
+    let permissions = &desk.input.file.site.permissions;
+    if permissions.is_empty() {
+        return Block::text(desk.say("summary.permissions-none"));
+    }
+    let rows = permissions
+        .iter()
+        .map(|permission| {
+            let about = if permission.tree.is_empty() {
+                desk.say("summary.permission-site")
+            } else {
+                desk.tag_of(&permission.tree).to_owned()
+            };
+            vec![
+                Cell::of(desk.words.label_of(&permission.kind)),
+                Cell::of(about),
+                Cell::of(state(desk, permission)),
+            ]
+        })
+        .collect();
+    Block::Table(Table {
+        summary: desk.say("summary.permissions-table"),
+        columns: vec![
+            Column::of(desk.say("summary.permission"), 2.6),
+            Column::of(desk.say("summary.permission-for"), 1.6),
+            Column::of(desk.say("summary.permission-state"), 5.0),
+        ],
+        rows,
+        rows_named: true,
+    })
+}
+
+fn state(desk: &PaperDesk, permission: &Permission) -> Rich {
+    let mut said = match (permission.answer, permission.on) {
+        (None, _) => desk.say("summary.permission-not-asked"),
+        (Some(answer), None) => desk.words.word_of(&answer),
+        (Some(answer), Some(day)) => {
+            let answer = desk.words.word_of(&answer);
+            desk.words.say(
+                "summary.permission-on",
+                &[("answer", Said::Text(&answer)), ("day", Said::Day(day))],
+            )
+        }
+    };
+    if let Some(note) = &permission.note {
+        said = desk.words.say(
+            "summary.work-note",
+            &[("work", Said::Text(&said)), ("note", Said::Text(note))],
+        );
+    }
+    desk.alone(&said).into()
+}
