@@ -1,3 +1,4 @@
 //! Tests of this folder, a module a file.
 
 mod exif;
+mod papers;

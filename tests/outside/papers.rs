@@ -1,0 +1,144 @@
+//! Both papers against other people's readers: qpdf, poppler. veraPDF has a module of its own.
+
+use std::path::{Path, PathBuf};
+use std::process::Command;
+
+use bolewalk_core::error::BookError;
+use bolewalk_core::handover::paper::Sheet;
+use bolewalk_core::handover::{PaperInput, climb_sheets, site_summary};
+use bolewalk_core::record::{Moment, Photo};
+use bolewalk_core::words::{Language, UnitSystem, Words};
+
+/// A grey photo; one of the two of the property is missing on purpose.
+fn copy(photo: &Photo) -> Result<Vec<u8>, BookError> {
+    if photo.file == "broken.jpg" {
+        return Err(BookError::NotFound {
+            kind: "file".into(),
+            id: photo.file.clone(),
+        });
+    }
+    let picture = image::GrayImage::from_fn(400, 300, |x, y| image::Luma([(x / 4 + y / 3) as u8]));
+    let mut bytes = Vec::new();
+    image::codecs::jpeg::JpegEncoder::new_with_quality(&mut bytes, 75)
+        .encode_image(&picture)
+        .unwrap();
+    Ok(bytes)
+}
+
+/// Writes the summary and the sheets of the small property into `folder`, for both sheets of paper
+/// and both systems of units.
+pub fn write_papers(folder: &Path) -> Vec<PathBuf> {
+    let file = include_str!("../../fixtures/papers/larch-hollow.json");
+    let judged = include_str!("../../fixtures/papers/larch-hollow-judged.json");
+    let (file, judgement) = (
+        serde_json::from_str(file).unwrap(),
+        serde_json::from_str(judged).unwrap(),
+    );
+    let mut written = Vec::new();
+    for (units, sheet, name) in [
+        (UnitSystem::Metric, Sheet::A4, "a4"),
+        (UnitSystem::Imperial, Sheet::UsLetter, "letter"),
+    ] {
+        let input = PaperInput {
+            file: &file,
+            judgement: &judgement,
+            words: Words::new(Language::English, units),
+            made: Moment {
+                utc_ms: 1_778_850_000_000,
+                offset_min: -240,
+            },
+            sheet,
+            photo: &copy,
+        };
+        let path = folder.join(format!("summary-{name}.pdf"));
+        site_summary(&input, &path, &|_, _| true).unwrap();
+        written.push(path);
+        let path = folder.join(format!("sheets-{name}.pdf"));
+        climb_sheets(&input, &path, &|_, _| true).unwrap();
+        written.push(path);
+    }
+    written
+}
+
+/// What a program prints, or nothing where it is not installed.
+fn printed(program: &str, arguments: &[&str], file: &Path) -> Option<String> {
+    let output = match Command::new(program).args(arguments).arg(file).output() {
+        Ok(output) => output,
+        Err(_) => {
+            println!("SKIPPED {program}: not installed (apt-get install qpdf poppler-utils)");
+            return None;
+        }
+    };
+    Some(String::from_utf8_lossy(&output.stdout).into_owned())
+}
+
+fn text_of(file: &Path) -> Option<String> {
+    let output = Command::new("pdftotext")
+        .args(["-layout"])
+        .arg(file)
+        .arg("-")
+        .output()
+        .ok()?;
+    Some(String::from_utf8_lossy(&output.stdout).into_owned())
+}
+
+#[test]
+fn qpdf_and_poppler_read_both_papers() {
+    let folder = tempfile::tempdir().unwrap();
+    for file in write_papers(folder.path()) {
+        if let Some(said) = printed("qpdf", &["--check"], &file) {
+            assert!(
+                said.contains("No syntax or stream encoding errors"),
+                "{said}"
+            );
+        }
+        if let Some(said) = printed("pdffonts", &[], &file) {
+            let fonts: Vec<&str> = said.lines().skip(2).collect();
+            assert!(!fonts.is_empty(), "{said}");
+            for font in fonts {
+                // Embedded, cut to what is used, and mapped to Unicode.
+                assert!(font.contains("yes yes yes"), "{font}");
+            }
+        }
+        if let Some(said) = printed("pdfinfo", &[], &file) {
+            assert!(said.contains("Tagged:          yes"), "{said}");
+        }
+    }
+}
+
+#[test]
+fn the_client_reads_neither_score_nor_climb_verdict_and_the_crew_no_forces() {
+    let folder = tempfile::tempdir().unwrap();
+    let words = Words::new(Language::English, UnitSystem::Metric);
+    for file in write_papers(folder.path()) {
+        let Some(text) = text_of(&file) else {
+            println!("SKIPPED pdftotext: not installed (apt-get install poppler-utils)");
+            return;
+        };
+        let text = text.split_whitespace().collect::<Vec<_>>().join(" ");
+        assert!(!text.contains('⟦') && !text.contains('□'), "{text}");
+        let name = file.file_name().unwrap().to_string_lossy().into_owned();
+        if name.starts_with("summary") {
+            use bolewalk_core::record::Verdict;
+            for verdict in [
+                Verdict::Barred,
+                Verdict::Incomplete,
+                Verdict::Refer,
+                Verdict::Limited,
+                Verdict::NoStop,
+            ] {
+                let shown = words.word_of(&verdict).to_lowercase();
+                assert!(!text.to_lowercase().contains(&shown), "{shown}");
+            }
+            // The oak's score is 77, 63 to 84; no other number of the property is.
+            for number in ["77", "63", "84"] {
+                assert!(!text.split(' ').any(|word| word == number), "{number}");
+            }
+            assert!(text.contains("Not assessed") && text.contains("broken.jpg"));
+        } else {
+            for word in ["kN", "sample", "score", "%", "=", "modulus"] {
+                assert!(!text.contains(word), "{word}");
+            }
+        }
+    }
+}
