@@ -264,6 +264,39 @@ defect-kind-nest-or-roost = protected nest or roost
 defect-kind-touching-wire = touching a wire
 defect-kind-other = something else
 
+# Names of the starter codes, until a crew renames them.
+code-soil-movement = { defect-kind-soil-movement }
+code-roots-cut = { defect-kind-roots-cut }
+code-girdling-roots = { defect-kind-girdling-roots }
+code-decay = { defect-kind-decay }
+code-fire-hollow = { defect-kind-fire-hollow }
+code-bracket-unnamed = { defect-kind-bracket-unnamed }
+code-kretzschmaria = { defect-kind-kretzschmaria }
+code-meripilus = { defect-kind-meripilus }
+code-phaeolus = { defect-kind-phaeolus }
+code-heterobasidion = { defect-kind-heterobasidion }
+code-inonotus = { defect-kind-inonotus }
+code-ganoderma = { defect-kind-ganoderma }
+code-armillaria = { defect-kind-armillaria }
+code-bracket-other = { defect-kind-bracket-other }
+code-stem-crack = { defect-kind-stem-crack }
+code-union-crack = { defect-kind-union-crack }
+code-included-bark = { defect-kind-included-bark }
+code-limb-crack = { defect-kind-limb-crack }
+code-lightning-strip = { defect-kind-lightning-strip }
+code-under-tension = { defect-kind-under-tension }
+code-hanger = { defect-kind-hanger }
+code-dead-limb = { defect-kind-dead-limb }
+code-dieback = { defect-kind-dieback }
+code-topping-regrowth = { defect-kind-topping-regrowth }
+code-wound = { defect-kind-wound }
+code-canker = { defect-kind-canker }
+code-climbers = { defect-kind-climbers }
+code-stinging-insects = { defect-kind-stinging-insects }
+code-nest-or-roost = { defect-kind-nest-or-roost }
+code-touching-wire = { defect-kind-touching-wire }
+code-other = { defect-kind-other }
+
 grade-1 = grade 1: slight
 grade-2 = grade 2: marked
 grade-3 = grade 3: grave
@@ -461,6 +494,14 @@ caution-house = House value: the crew's own choice, not from a published source.
 caution-memory = From memory, not checked against its source.
 caution-practice = Common practice, no published source.
 
+## How sure a source is
+
+rule-label-confirmed = read in its source
+rule-label-second-hand = second-hand: quoted by another work
+rule-label-memory = from memory, not checked
+rule-label-common-practice = common practice, no source
+rule-label-house = house value
+
 ## Nouns
 
 noun-site = property
@@ -521,20 +562,20 @@ fault-allowed = Allowed: { $allowed }.
 fault-not-a-number = This is not a number that can be read.
 fault-unit-does-not-fit = This unit does not fit here.
 fault-out-of-range = This value is outside what can be meant here.
-fault-too-small = This value is too small.
-fault-too-large = This value is too large.
-fault-too-short = This text is too short.
-fault-too-long = This text is too long.
-fault-too-few = Too few entries here.
-fault-too-many = Too many entries here.
+fault-too-small = This value is too small: { $found }. The least is { $allowed }.
+fault-too-large = This value is too large: { $found }. The most is { $allowed }.
+fault-too-short = This text is too short. It needs at least { $allowed } characters.
+fault-too-long = This text is too long. It may have { $allowed } characters.
+fault-too-few = Too few entries: { $found }. At least { $allowed } are needed.
+fault-too-many = Too many entries: { $found }. There may be { $allowed }.
 fault-not-a-choice = This is none of the choices.
-fault-not-a-day = This is not a day of the calendar. Write it as 2026-05-14.
+fault-not-a-day = This is not a day of the calendar: { $found }. Write it like { $allowed }.
 fault-leads-nowhere = This refers to a record that is not there.
 fault-id-twice = This id is used more than once. Each record needs its own.
 fault-tag-twice = Two trees have this tag. Give each tree a tag of its own.
 fault-wrong-type = This is the wrong kind of value.
 fault-unknown-field = This field is not known. Check its spelling, or take it out.
-fault-missing-field = A field that is needed is missing.
+fault-missing-field = The field “{ $allowed }” is missing. Add it.
 fault-does-not-fit = This does not fit the form of the file.
 fault-not-json = This is not valid JSON. Mend it at this place first; other faults can only be found after that.
 fault-not-utf8 = This is not text in UTF-8. Save the file as UTF-8 and try again.
@@ -543,12 +584,42 @@ fault-ring-crosses-itself = This outline crosses itself. Enter its corners in or
 fault-coordinates-swapped = Latitude and longitude seem to be swapped.
 fault-photo-missing = This photo file is not there. Put it beside the site file, or take the entry out.
 fault-photo-not-a-picture = This file is not a picture that can be read. Use a JPEG or PNG.
+fault-photo-broken = This picture is broken and was not taken in. Take it again, or copy it from the camera once more.
+fault-photo-torn = This picture ends too early. The copy was cut short: copy it from the camera once more.
+fault-photo-unknown-kind = This is no JPEG or PNG picture. Save it as JPEG and try again.
+fault-photo-too-large = This picture file is too large. Save a smaller copy and try again.
+fault-photo-too-many-pixels = This picture has too many pixels. Save a smaller copy and try again.
+fault-syntax = This file cannot be read at this line. Mend it there first; other faults can only be found after that.
+fault-missing = Something that is needed is missing here.
+fault-doubled = This row is there twice. Keep one of them.
+fault-bands = These bands leave a gap, overlap, or grow smaller as they go on.
+fault-unknown-rule = There is no such row in the rule set. Check its spelling.
+fault-rule-fixed = This row cannot be changed: it is a published minimum, not the crew's choice.
 fault-newer-format = This was written in a newer format. Update this version to read it.
-fault-change = This change cannot be applied.
+fault-form = This value does not fit its field. Nothing was changed.
+fault-record = This record is not whole. Nothing was changed.
+fault-id-taken = This id is already in use. Nothing was changed.
+fault-top-below-base = The top comes out below the base. Check that both readings were taken from one spot and not swapped.
+fault-change = A line of the log does not fit and was not taken over.
 
 read-number-example = a number with or without its unit, such as { $example }
 read-feet-example = a number with or without its unit, such as { $example } or 5 ft 11
 read-bearing-example = a side such as NW, or degrees such as { $example }
+
+## Photos: what their own record leaves open
+
+photo-gap-no-record = The photo says nothing about where and when it was taken.
+photo-gap-record-damaged = The photo's record is damaged. What could be read of it is used.
+photo-gap-no-position = The photo does not say where it was taken.
+photo-gap-position-broken = The photo's position is no place on Earth. It is left out.
+photo-gap-position-without-hemisphere = The photo's position does not say north or south, east or west. It is left out.
+photo-gap-position-void = The camera had no position when the photo was taken.
+photo-gap-no-time = The photo does not say when it was taken.
+photo-gap-time-broken = The photo's time is no day and hour of the calendar. It is left out.
+photo-gap-time-without-offset = The photo's time is local, and its time zone is not known.
+photo-gap-direction-without-north = The photo's direction does not say whether from true or magnetic north. It is left out.
+photo-gap-direction-broken = The photo's direction is no bearing. It is left out.
+photo-gap-orientation-broken = The photo does not say which side is up. It is shown as stored.
 
 ## Why a number is asked
 

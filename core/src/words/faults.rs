@@ -65,26 +65,24 @@ impl Words {
         }
     }
 
-    /// The words of one fault: where, what is wrong, what was found, what is allowed.
+    /// The words of one fault: where, what is wrong, what was found, what is allowed. What the
+    /// sentence of its code does not name itself is added after it.
     pub fn fault(&self, fault: &Fault) -> String {
-        let mut sentence = self.say(
-            &fault.code,
-            &[
-                ("found", Said::Text(&fault.found)),
-                ("allowed", Said::Text(&fault.allowed)),
-                ("place", Said::Text(&fault.place)),
-            ],
-        );
-        if !fault.found.is_empty() {
+        let found = [("found", Said::Text(fault.found.as_str()))];
+        let allowed = [("allowed", Said::Text(fault.allowed.as_str()))];
+        let place = [("place", Said::Text(fault.place.as_str()))];
+        let all = [found, allowed, place].concat();
+        let mut sentence = self.say(&fault.code, &all);
+        let bare = self.say(&fault.code, &[]);
+        if !fault.found.is_empty() && !bare.contains("{$found}") {
             sentence.push(' ');
-            sentence.push_str(&self.say("fault.found", &[("found", Said::Text(&fault.found))]));
+            sentence.push_str(&self.say("fault.found", &found));
         }
-        if !fault.allowed.is_empty() {
+        if !fault.allowed.is_empty() && !bare.contains("{$allowed}") {
             sentence.push(' ');
-            let allowed = [("allowed", Said::Text(fault.allowed.as_str()))];
             sentence.push_str(&self.say("fault.allowed", &allowed));
         }
-        if fault.place.is_empty() {
+        if fault.place.is_empty() || bare.contains("{$place}") {
             return sentence;
         }
         self.say(
@@ -150,6 +148,20 @@ mod tests {
         assert!(lines[1].starts_with("/site/trees/0/height:"));
         assert!(lines[1].contains("400") && lines[1].contains("0.5 m to 116 m"));
         assert!(lines[2].contains("wide") && lines[2].contains("188 cm"));
+    }
+
+    #[test]
+    fn a_fault_names_nothing_twice() {
+        let fault = Fault::new("fault.too-few", "/site/outline", 2, "3");
+        assert_eq!(
+            words().fault(&fault),
+            "/site/outline: Too few entries: 2. At least 3 are needed."
+        );
+        let fault = Fault::new("fault.ring-crosses-itself", "", "", "");
+        assert_eq!(
+            words().fault(&fault),
+            "This outline crosses itself. Enter its corners in order around the edge."
+        );
     }
 
     #[test]

@@ -5,6 +5,8 @@
 //! `measure`, `distance_up` and their like show values; `read` takes what a person typed.
 
 mod catalogue;
+#[cfg(test)]
+mod complete;
 mod dates;
 mod faults;
 mod numbers;

@@ -182,5 +182,36 @@ fn example_of(quantity: Quantity) -> f64 {
     }
 }
 
+/// Every quantity, for tests.
+#[cfg(test)]
+pub(super) const EVERY_QUANTITY: [Quantity; 26] = [
+    Quantity::LengthM,
+    Quantity::LengthCm,
+    Quantity::LengthMm,
+    Quantity::AreaM2,
+    Quantity::MassKg,
+    Quantity::DensityKgM3,
+    Quantity::ForceKn,
+    Quantity::MomentKnM,
+    Quantity::StressMpa,
+    Quantity::ModulusCm3,
+    Quantity::AngleDeg,
+    Quantity::BearingDeg,
+    Quantity::DegreesLatLon,
+    Quantity::Percent,
+    Quantity::Ratio,
+    Quantity::SpeedMs,
+    Quantity::Beaufort,
+    Quantity::TemperatureC,
+    Quantity::VoltageKv,
+    Quantity::DurationS,
+    Quantity::DurationMin,
+    Quantity::DurationDays,
+    Quantity::DurationMonths,
+    Quantity::DurationYears,
+    Quantity::Points,
+    Quantity::Count,
+];
+
 #[cfg(test)]
 mod tests;

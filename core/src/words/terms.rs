@@ -2,6 +2,7 @@
 //! kebab case, such as `way-of-working.section-rigged`.
 
 use super::catalogue::Words;
+use crate::judge::rules::RuleLabel;
 use crate::record::*;
 
 /// A choice that the catalogue has a word for.
@@ -62,6 +63,9 @@ macro_rules! worded {
 }
 
 worded! {
+    RuleLabel {
+        Confirmed, SecondHand, Memory, CommonPractice, House,
+    }
     DiameterRead { TapeAloft, BesideKnownSize, ScaledPhoto, ByEye }
     UnionForm { BarkRidge, IncludedBark, Opening, NotSeen }
     AnchorState { Live, Regrowth, Dead, DeadStub }

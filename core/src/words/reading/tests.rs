@@ -179,35 +179,6 @@ fn a_fault_says_where_what_and_what_instead() {
     assert_eq!(fault.allowed, "1.7 ft to 380 ft");
 }
 
-const EVERY_QUANTITY: [Quantity; 26] = [
-    Quantity::LengthM,
-    Quantity::LengthCm,
-    Quantity::LengthMm,
-    Quantity::AreaM2,
-    Quantity::MassKg,
-    Quantity::DensityKgM3,
-    Quantity::ForceKn,
-    Quantity::MomentKnM,
-    Quantity::StressMpa,
-    Quantity::ModulusCm3,
-    Quantity::AngleDeg,
-    Quantity::BearingDeg,
-    Quantity::DegreesLatLon,
-    Quantity::Percent,
-    Quantity::Ratio,
-    Quantity::SpeedMs,
-    Quantity::Beaufort,
-    Quantity::TemperatureC,
-    Quantity::VoltageKv,
-    Quantity::DurationS,
-    Quantity::DurationMin,
-    Quantity::DurationDays,
-    Quantity::DurationMonths,
-    Quantity::DurationYears,
-    Quantity::Points,
-    Quantity::Count,
-];
-
 #[test]
 fn every_example_can_be_typed() {
     for units in [UnitSystem::Metric, UnitSystem::Imperial] {
