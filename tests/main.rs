@@ -7,6 +7,7 @@
 )]
 
 mod damage;
+mod desk;
 mod laws;
 mod outside;
 mod published;

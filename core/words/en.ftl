@@ -673,6 +673,20 @@ weather-thunder_min_ago-why = Nobody is in a tree until thunder has been silent 
 
 ## Judge: stops, gaps, caps, limits, rules
 
+zone-fell = { $lengths } × the larger of stem length and crown reach, { $length-up }
+zone-removal = crown reach { $crown-up } and the published distance beyond it
+zone-pieces = twice the longest piece around the crown (crown reach { $crown-up }, piece { $piece-up })
+zone-flight = how far a piece of { $piece-up } flies from a cut at { $cut-up }
+zone-swing = crown reach { $crown-up }, swing of a piece of { $piece-up }, and the published distance beyond it
+zone-prune-barrier = crown reach { $crown-up } and the published barrier beyond the drip line
+zone-beyond-drop = crown reach { $crown-up }, one piece of { $piece-up }, and the published distance beyond the drop zone
+gap-zone-needs-height-and-lean = Height, lean or crown radius is missing: no zone for felling can be given. Measure them.
+gap-zone-needs-crown = The crown radius is missing: pace it to the farthest tip.
+gap-zone-needs-piece = The longest piece is missing: no zone for work in the crown can be given. Say how long the pieces are.
+gap-zone-of-planned-way = No zone can be given for the planned way of working ({ $way }) until the gaps are closed.
+gap-zone-needs-position = The tree has no position: the zone cannot be drawn on the plan. Pace it from the stem.
+gap-zone-position-accuracy = The accuracy of the position is not known: the zone on the plan is drawn without it. Pace it from the stem.
+
 ## Pages and offers
 
 ## Papers: site summary and climb sheets
@@ -925,5 +939,17 @@ sheet-weather-wet = wet bark
 sheet-weather-ice = ice
 
 ## Desk command
+
+desk-zone-tree = Tree { $tag }
+desk-zone-unseen = no inspection: nothing is known of this tree yet
+desk-zone-planned = planned
+desk-zone-drop = something may land within { $drop-up }
+desk-zone-keep-out = nobody within { $everyone-up } of the stem
+desk-zone-downhill = downhill { $downhill-up }
+desk-zone-crew = crew with a task within no less than { $crew-up }
+desk-zone-rule = fixed by: { $rule }
+desk-zone-source = source: { $source }
+desk-zone-caution = Measured from the stem. More downhill, in wind, for dead tops and lodged trees. A zone says nothing of whether a tree may be climbed. Local codes and the qualified arborist on site decide.
+desk-zone-no-trees = This site has no trees yet.
 
 ## Drawings

@@ -11,3 +11,4 @@ pub mod statics;
 pub mod stem_load;
 pub mod weather;
 pub mod wood;
+pub mod zone;

@@ -8,6 +8,7 @@ mod clock;
 mod import;
 mod rules;
 mod schema;
+mod zones;
 
 use std::path::PathBuf;
 use std::process::ExitCode;
@@ -43,6 +44,20 @@ enum Command {
         #[arg(long, default_value = "")]
         by: String,
     },
+    /// Drop zone and keep-out distance of every tree of a site file, a line per way of working.
+    ///
+    /// Each line names the rule that fixed it and its source. What is missing is told, never
+    /// guessed.
+    Zones {
+        /// The site file (JSON).
+        file: PathBuf,
+        /// Only the tree with this tag.
+        #[arg(long)]
+        tag: Option<String>,
+        /// Feet instead of metres.
+        #[arg(long)]
+        imperial: bool,
+    },
     /// Print the JSON Schema of the site file, for editors and other programs.
     Schema,
     /// Print a rule set: every distance, factor and threshold with its unit and its source.
@@ -63,6 +78,11 @@ fn main() -> ExitCode {
     let done = match Desk::parse().command {
         Command::Check { place } => check::check(&place),
         Command::Import { file, into, by } => import::import(&file, &into, &by),
+        Command::Zones {
+            file,
+            tag,
+            imperial,
+        } => zones::zones(&file, tag.as_deref(), imperial),
         Command::Schema => schema::schema(),
         Command::Rules { id, only, json } => rules::rules(&id, only.as_deref(), json),
     };
