@@ -930,6 +930,7 @@ sheet-first-aider = First aid
 sheet-casualty-unit = Taken to
 sheet-rescue-not-noted = not noted
 
+sheet-judged-without-hour = Judged from the ground on { $day }; hour and weather not recorded. Inspection: { $level }.
 sheet-not-judged = Nobody has looked at this tree yet.
 sheet-caution-ends = This answer ends with the day, on changed work, after a storm, with another anchor.
 paper-language = en-US

@@ -91,6 +91,7 @@ fn facts(desk: &PaperDesk) -> PaperFacts {
 struct Fullness {
     most_gaps: usize,
     with_reasons_of_others: bool,
+    tight: bool,
 }
 
 /// The fullest sheet that fits on one page. Stops, limits, distances and the rescue plan are never
@@ -101,12 +102,20 @@ fn on_one_page(
     judgement: &Judgement,
     counter: &mut PageCounter,
 ) -> Vec<Block> {
-    let steps = [(12, true), (6, true), (4, false), (2, false)];
+    let steps = [
+        (12, true, false),
+        (6, true, false),
+        (6, true, true),
+        (4, false, true),
+        (2, false, true),
+        (0, false, true),
+    ];
     let mut sheet = Vec::new();
-    for (most_gaps, with_reasons_of_others) in steps {
+    for (most_gaps, with_reasons_of_others, tight) in steps {
         let fullness = Fullness {
             most_gaps,
             with_reasons_of_others,
+            tight,
         };
         sheet = blocks(desk, seen, judgement, fullness);
         if counter.pages(&sheet) <= 1 {
@@ -132,32 +141,30 @@ fn blocks(
         verdict::verdict(desk, judgement),
     ];
     blocks.append(&mut verdict::reasons(desk, judgement, fullness.most_gaps));
-    let pace = pace::blocks(desk, seen, judgement);
-    let rescue = rescue::blocks(desk);
     let barred_without_plan = judgement.verdict == Verdict::Barred && judgement.anchor.is_empty();
-    if judgement.climb == ClimbNeed::NotNeeded || barred_without_plan {
-        blocks.push(Block::Beside {
-            left: pace,
-            right: rescue,
-            left_share: 0.5,
-        });
+    let mut pace = pace::blocks(desk, seen, judgement);
+    let mut rescue = rescue::blocks(desk);
+    let (left, right) = if judgement.climb == ClimbNeed::NotNeeded || barred_without_plan {
+        (pace, rescue)
     } else {
-        blocks.push(Block::Beside {
-            left: who::blocks(desk, judgement, fullness.with_reasons_of_others),
-            right: anchor::blocks(desk, seen, judgement),
-            left_share: 0.46,
-        });
-        if judgement.verdict > Verdict::Incomplete {
-            // Never on a barred tree: a load test makes up for no doubt.
-            blocks.push(anchor::before(desk, seen, judgement));
-        }
-        blocks.push(Block::Beside {
-            left: pace,
-            right: rescue,
-            left_share: 0.5,
-        });
+        let mut left = who::blocks(desk, judgement, fullness.with_reasons_of_others);
+        left.append(&mut anchor::blocks(desk, seen, judgement));
+        pace.append(&mut rescue);
+        (left, pace)
+    };
+    blocks.push(Block::Beside {
+        left,
+        right,
+        left_share: 0.5,
+    });
+    // Never on a barred tree: a load test makes up for no doubt.
+    if judgement.climb != ClimbNeed::NotNeeded && judgement.verdict > Verdict::Incomplete {
+        blocks.push(anchor::before(desk, seen, judgement));
     }
     blocks.append(&mut cautions::blocks(desk, seen, judgement));
+    if fullness.tight {
+        return vec![Block::Tight(blocks)];
+    }
     blocks
 }
 

@@ -102,3 +102,47 @@ fn progress_never_runs_backwards() {
         }
     });
 }
+
+#[test]
+fn a_sheet_stays_on_one_page_with_much_to_say() {
+    let file = site_file();
+    let mut judged = judgement();
+    let sentence = crate::record::Reason::new("caution.anchor-not");
+    let many = |count: usize| -> Vec<crate::record::Reason> {
+        (0..count)
+            .map(|number| sentence.clone().text("number", &number.to_string()))
+            .collect()
+    };
+    for tree in &mut judged.trees {
+        tree.gaps = many(1);
+        tree.gaps.extend(
+            ["roots", "base", "crown", "wires", "hangers", "insects"]
+                .map(|part| crate::record::Reason::new(&format!("walk-part.{part}"))),
+        );
+        tree.limit_caps.push(sentence.clone());
+        tree.stops
+            .push(crate::record::Reason::new("caution.decay-shape"));
+    }
+    let input = PaperInput {
+        file: &file,
+        judgement: &judged,
+        words: Words::new(Language::English, UnitSystem::Imperial),
+        made: Moment {
+            utc_ms: 0,
+            offset_min: 0,
+        },
+        sheet: Sheet::UsLetter,
+        photo: &copy,
+    };
+    let sheets = climb_sheets_bytes(&input, &|_, _| true).unwrap();
+    keep("sheets-crowded.pdf", &sheets);
+    // Bookmarks of level 1 are the trees; as many pages as trees.
+    let text = String::from_utf8_lossy(&sheets);
+    assert!(text.contains("/Count 3"), "not three pages");
+    assert_eq!(
+        text.matches("/Type /Page\n")
+            .count()
+            .max(text.matches("/Type/Page/").count()),
+        3
+    );
+}

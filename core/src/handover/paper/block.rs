@@ -69,6 +69,8 @@ pub enum Block {
     },
     /// Blocks kept on one page where they fit on one.
     Together(Vec<Block>),
+    /// Blocks set closer: lines nearer and half the space between blocks, letters as large.
+    Tight(Vec<Block>),
     /// What follows begins a page.
     NewPage,
     /// Empty room of so many points.

@@ -49,6 +49,13 @@ impl Composer<'_> {
                 }
                 slabs
             }
+            Block::Tight(blocks) => {
+                let usual = self.look;
+                self.look = usual.tightened();
+                let slabs = self.compose_all(blocks, width_pt, parent);
+                self.look = usual;
+                slabs
+            }
             Block::NewPage => vec![Slab {
                 new_page: true,
                 keeps_next: true,
@@ -110,7 +117,7 @@ impl Composer<'_> {
         let mut slab = stacked(self.lines(&words.into(), how, width_pt, parent, role));
         slab.before_pt = self.look.gap_pt * if level == 3 { 1.5 } else { 2.0 };
         slab.keeps_next = true;
-        if level == 1 {
+        if level == 1 && self.look.chapter_bar {
             let y_pt = slab.height_pt + 5.0;
             slab.draw(Owner::Ornament, Shape::rule(0.0, y_pt, 34.0, SIGNAL, 2.2));
             slab.height_pt = y_pt + 5.0;

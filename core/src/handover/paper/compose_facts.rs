@@ -2,7 +2,7 @@
 
 use super::block::Cell;
 use super::compose::{Composer, slab_of};
-use super::compose_table::{NOTHING, PAD_PT, link_under};
+use super::compose_table::{NOTHING, link_under};
 use super::look::{HAIR, LICHEN};
 use super::rich::Rich;
 use super::slab::{LineStyle, Owner, Shape, Slab};
@@ -74,13 +74,13 @@ impl Composer<'_> {
         let values = self.lines(value, how, width_pt - name_pt, row, Role::Cell);
         let mut slab = Slab::default();
         for (lines, x_pt) in [(names, 0.0), (values, name_pt)] {
-            let mut y_pt = PAD_PT * 0.8;
+            let mut y_pt = self.look.row_pad_pt * 0.8;
             for line in lines {
                 let height_pt = line.height_pt;
                 slab.take(line, x_pt, y_pt);
                 y_pt += height_pt;
             }
-            slab.height_pt = slab.height_pt.max(y_pt + PAD_PT * 0.8);
+            slab.height_pt = slab.height_pt.max(y_pt + self.look.row_pad_pt * 0.8);
         }
         slab
     }

@@ -173,7 +173,7 @@ impl Composer<'_> {
     ) -> Vec<Slab> {
         let [ground, bar, ink] = callout.kind.inks();
         let node = self.tags.node(parent, Role::Boxed);
-        let (indent_pt, pad_pt) = (14.0, 7.0);
+        let (indent_pt, pad_pt) = (14.0, self.look.row_pad_pt * 2.3);
         let room_pt = width_pt - indent_pt - 10.0;
         let mut rows = Vec::new();
         if !callout.word.is_empty() {

@@ -8,12 +8,10 @@ use super::look::{BARK, HAIR};
 use super::rich::Rich;
 use super::slab::{LinkArea, Owner, Shape, Slab};
 use super::tags::{LeafId, NodeId, Role, Tags};
-use super::typesetter::SetLine;
+use super::typesetter::{SetLine, Setting};
 
 /// Room between columns.
 const GUTTER_PT: f32 = 9.0;
-/// Room above and below the words of a row.
-pub(super) const PAD_PT: f32 = 3.2;
 /// What stands in a cell without words: a table is read cell by cell, so none may be missing.
 pub(super) const NOTHING: &str = "–";
 
@@ -26,6 +24,7 @@ struct SetCell {
     x_pt: f32,
     width_pt: f32,
     at_end: bool,
+    how: Setting,
 }
 
 impl Composer<'_> {
@@ -81,19 +80,26 @@ impl Composer<'_> {
                     x_pt: *x_pt,
                     width_pt: *width_pt,
                     at_end: column.at_end,
+                    how,
                 }
             })
             .collect();
         let tallest = cells.iter().map(|c| c.lines.len()).max().unwrap_or(0);
         let height_pt = tallest as f32 * how.size_pt * how.leading;
         let mut slab = Slab {
-            height_pt: height_pt + 2.0 * PAD_PT,
+            height_pt: height_pt + 2.0 * self.look.row_pad_pt,
             ..Slab::default()
         };
         for cell in &cells {
             // Heads stand on the rule, so that short ones line up with the rows.
             let own_pt: f32 = cell.lines.iter().map(|line| line.height_pt).sum();
-            draw_cell(&mut slab, cell, PAD_PT + height_pt - own_pt, 0, tallest);
+            draw_cell(
+                &mut slab,
+                cell,
+                self.look.row_pad_pt + height_pt - own_pt,
+                0,
+                tallest,
+            );
         }
         let y_pt = slab.height_pt;
         slab.draw(Owner::Ornament, Shape::rule(0.0, y_pt, width_pt, BARK, 1.0));
@@ -135,8 +141,8 @@ impl Composer<'_> {
         while from < count {
             let until = count.min(from + at_most);
             let (first, last) = (from == 0, until == count);
-            let above_pt = if first { PAD_PT } else { 0.0 };
-            let below_pt = if last { PAD_PT } else { 0.0 };
+            let above_pt = if first { self.look.row_pad_pt } else { 0.0 };
+            let below_pt = if last { self.look.row_pad_pt } else { 0.0 };
             let mut slab = Slab {
                 height_pt: (until - from) as f32 * line_pt + above_pt + below_pt,
                 ..Slab::default()
@@ -184,6 +190,7 @@ impl Composer<'_> {
             x_pt,
             width_pt,
             at_end: column.at_end,
+            how,
         }
     }
 }
@@ -235,19 +242,13 @@ fn draw_cell(slab: &mut Slab, cell: &SetCell, top_pt: f32, from: usize, until: u
         return;
     }
     if let Some(key) = &cell.page_of {
-        let how = super::typesetter::Setting {
-            size_pt: (slab.height_pt - 2.0 * PAD_PT).min(8.5),
-            bold: false,
-            ink: BARK,
-            leading: 1.42,
-        };
         slab.draw(
             owner,
             Shape::PageOf {
                 key: key.clone(),
                 right_pt: cell.x_pt + cell.width_pt,
                 y_pt: top_pt,
-                how,
+                how: cell.how,
             },
         );
     }

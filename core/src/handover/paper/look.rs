@@ -61,6 +61,10 @@ pub struct Look {
     pub leading: f32,
     /// Space between blocks.
     pub gap_pt: f32,
+    /// Space above and below the words of a row, and inside a box.
+    pub row_pad_pt: f32,
+    /// A short bar under headings of level 1.
+    pub chapter_bar: bool,
     /// The line at the foot and the head of a page.
     pub foot_pt: f32,
     /// Margins: left, top, right, bottom.
@@ -77,6 +81,8 @@ impl Look {
             heading_pt: [22.0, 13.5, 10.5],
             leading: 1.42,
             gap_pt: 8.0,
+            row_pad_pt: 3.0,
+            chapter_bar: true,
             foot_pt: 8.0,
             margin_pt: [62.0, 66.0, 62.0, 60.0],
         }
@@ -91,8 +97,22 @@ impl Look {
             heading_pt: [24.0, 14.5, 13.0],
             leading: 1.26,
             gap_pt: 6.0,
+            row_pad_pt: 2.2,
+            chapter_bar: false,
             foot_pt: 13.0,
-            margin_pt: [40.0, 44.0, 40.0, 42.0],
+            margin_pt: [40.0, 36.0, 40.0, 42.0],
+        }
+    }
+}
+
+impl Look {
+    /// The same letters with less air between them.
+    pub(super) fn tightened(self) -> Self {
+        Look {
+            leading: self.leading * 0.93,
+            gap_pt: self.gap_pt * 0.5,
+            row_pad_pt: self.row_pad_pt * 0.4,
+            ..self
         }
     }
 }

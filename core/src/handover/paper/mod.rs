@@ -239,7 +239,7 @@ fn chapters_in(blocks: &[Block]) -> Vec<(u8, String, String)> {
             Block::Heading { level, words, key } => {
                 found.push((*level, words.clone(), key.clone()));
             }
-            Block::Together(inner) => found.append(&mut chapters_in(inner)),
+            Block::Together(inner) | Block::Tight(inner) => found.append(&mut chapters_in(inner)),
             _ => {}
         }
     }

@@ -10,7 +10,7 @@ pub(in crate::handover) fn blocks(
     seen: &TreeSeen,
     judgement: &Judgement,
 ) -> Vec<Block> {
-    let climbs = judgement.climb != ClimbNeed::NotNeeded;
+    let by_anchor = judgement.climb != ClimbNeed::NotNeeded && !judgement.anchor.is_empty();
     let sections = seen.looks.iter().any(|look| !look.sections.is_empty());
     let applies: [(&[&str], bool); 5] = [
         (
@@ -28,7 +28,7 @@ pub(in crate::handover) fn blocks(
                 "caution.anchor-not",
                 "caution.anchor-aloft",
             ],
-            climbs,
+            by_anchor,
         ),
         (&["caution.decay-bending", "caution.decay-shape"], sections),
         (&["caution.zone-stem", "caution.zone-more"], true),
@@ -67,8 +67,13 @@ fn judged(desk: &PaperDesk, seen: &TreeSeen) -> Rich {
     let weather = weather.map_or_else(unknown, |weather| weather_words(desk, weather));
     let level = seen.level();
     let level = level.map_or_else(unknown, |level| desk.words.word_of(&level));
+    let key = if local.is_none() {
+        "sheet.judged-without-hour"
+    } else {
+        "caution.sheet-ground"
+    };
     let ground = desk.words.say(
-        "caution.sheet-ground",
+        key,
         &[
             ("day", Said::Text(&day)),
             ("hour", Said::Text(&hour)),

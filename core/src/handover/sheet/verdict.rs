@@ -71,6 +71,7 @@ pub(in crate::handover) fn reasons(
 
 fn gaps(desk: &PaperDesk, judgement: &Judgement, most: usize) -> Vec<Rich> {
     let mut gaps = said(desk, &judgement.gaps);
+    // A line that says how many more takes as much room as one more gap.
     if gaps.len() > most + 1 {
         let more = (gaps.len() - most) as i64;
         gaps.truncate(most);
