@@ -12,6 +12,7 @@ mod faults;
 mod numbers;
 mod reading;
 mod reasons;
+mod shown;
 mod terms;
 mod units;
 

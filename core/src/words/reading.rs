@@ -1,6 +1,7 @@
 //! What people type: `5 ft 11`, `1,80`, `71 in`, `60'`, `12 m`, `45°`, `NW`.
 
 use super::catalogue::{Said, Words};
+use super::numbers::{Rounding, rounded};
 use super::units::{UnitSystem, unit_of};
 use crate::record::{Fault, NumberField, Quantity};
 
@@ -77,7 +78,7 @@ impl Words {
         let tokens = tokens_of(typed, self.language()).ok_or(Unread::NotANumber)?;
         let value = self.value_of_tokens(&tokens, quantity)?;
         if value.is_finite() {
-            Ok(value)
+            Ok(without_noise(value))
         } else {
             Err(Unread::NotANumber)
         }
@@ -102,6 +103,15 @@ impl Words {
             }
             _ => Err(Unread::NotANumber),
         }
+    }
+}
+
+/// What the conversion adds beyond the tenth decimal is taken off, so that 140 °F is 60 °C.
+fn without_noise(value: f64) -> f64 {
+    if value.abs() < 1e5 {
+        rounded(value, 10, Rounding::Nearest)
+    } else {
+        value
     }
 }
 

@@ -211,7 +211,6 @@ proptest! {
         let words = words(units);
         let shown = words.number(value, quantity);
         let read = words.read(&shown, quantity, "").unwrap();
-        // The figure 6.1 m is published as 20 ft, hence 4 mm at most besides the half step.
         let allowed = half_step(value, quantity, units) * 1.000_001 + 1e-9 * value.abs();
         prop_assert!((read - value).abs() <= allowed, "{value} as {shown} reads {read}");
         prop_assert_eq!(words.number(read, quantity), shown);
