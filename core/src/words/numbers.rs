@@ -46,12 +46,12 @@ impl Decimals {
     }
 }
 
-/// Rounds to `decimals` digits after the point. What floating arithmetic adds in the tenth digit
-/// never lifts a number over a whole step.
+/// Rounds to `decimals` digits after the point. What floating arithmetic adds in the thirteenth
+/// digit never lifts a number over a whole step.
 pub(super) fn rounded(value: f64, decimals: u8, rounding: Rounding) -> f64 {
     let scale = power_of_ten(decimals);
     let steps = value * scale;
-    let noise = steps.abs().max(1.0) * 1e-10;
+    let noise = (steps.abs().max(1.0) * 1e-13).min(1e-3);
     let whole = match rounding {
         Rounding::Nearest => (steps + noise.copysign(steps)).round(),
         Rounding::Up => (steps - noise).ceil(),
@@ -140,6 +140,8 @@ mod tests {
         assert_eq!(rounded(0.1 + 0.2, 1, Rounding::Up), 0.3);
         assert_eq!(rounded(0.7 + 0.1, 1, Rounding::Down), 0.8);
         assert_eq!(rounded(0.31, 1, Rounding::Up), 0.4);
+        assert_eq!(rounded(10_000.0, 9, Rounding::Nearest), 10_000.0);
+        assert_eq!(rounded(-89.9, 9, Rounding::Nearest), -89.9);
     }
 
     #[test]

@@ -106,10 +106,10 @@ impl Words {
     }
 }
 
-/// What the conversion adds beyond the tenth decimal is taken off, so that 140 °F is 60 °C.
+/// What the conversion adds beyond the ninth decimal is taken off, so that 140 °F is 60 °C.
 fn without_noise(value: f64) -> f64 {
     if value.abs() < 1e5 {
-        rounded(value, 10, Rounding::Nearest)
+        rounded(value, 9, Rounding::Nearest)
     } else {
         value
     }
