@@ -197,10 +197,6 @@ impl Composer<'_> {
         let left = stacked(self.compose_all(left, left_pt, parent));
         let right = stacked(self.compose_all(right, right_pt, parent));
         let height_pt = left.height_pt.max(right.height_pt);
-        if height_pt > self.page_pt {
-            // Too tall to stand side by side on any page: one below the other.
-            return vec![left, indented(right, left_pt + gutter_pt)];
-        }
         let mut slab = Slab {
             height_pt,
             before_pt: self.look.gap_pt,

@@ -91,7 +91,16 @@ impl Flow {
             let head = head.as_ornament();
             self.put(head);
         }
-        self.put(slab);
+        let mut rest = slab;
+        // What is taller than a page is cut between its lines, so that nothing falls off the sheet.
+        while rest.height_pt > self.frame.height_pt - self.filled_pt + 0.01 {
+            let (fits, beyond) = rest.cut_at(self.frame.height_pt - self.filled_pt);
+            self.put(fits);
+            self.filled_pt = self.frame.height_pt;
+            self.turn();
+            rest = beyond;
+        }
+        self.put(rest);
     }
 
     fn put(&mut self, slab: Slab) {
@@ -150,6 +159,26 @@ mod tests {
             counts(vec![slab(60.0, true), slab(60.0, true), slab(60.0, false)]),
             [1, 1, 1]
         );
+    }
+
+    #[test]
+    fn a_slab_taller_than_a_page_is_cut_between_its_lines() {
+        let mut tall = Slab {
+            height_pt: 250.0,
+            ..Slab::default()
+        };
+        for line in 0..25 {
+            let y_pt = 10.0 * line as f32;
+            let area = Shape::area([0.0, y_pt, 5.0, 9.0], Some(BARK), None);
+            tall.draw(Owner::Ornament, area);
+        }
+        let pages = laid_on_pages(vec![slab(30.0, false), tall], FRAME);
+        let counts: Vec<usize> = pages.iter().map(|page| page.items.len()).collect();
+        assert_eq!(counts, [1, 10, 10, 5]);
+        for item in pages.iter().flat_map(|page| &page.items) {
+            let [top_pt, bottom_pt] = item.shape.reach();
+            assert!(top_pt >= 20.0 && bottom_pt <= 120.0, "{top_pt} {bottom_pt}");
+        }
     }
 
     #[test]

@@ -131,6 +131,47 @@ impl Slab {
         self.headings.append(&mut other.headings);
     }
 
+    /// What lies above `height_pt`, and the rest as a slab of its own; shapes are never cut. At
+    /// least one shape is in the first part, so that cutting comes to an end.
+    pub fn cut_at(self, height_pt: f32) -> (Slab, Slab) {
+        let bottom_of = |item: &Item| item.shape.reach()[1];
+        let nearest = self.items.iter().map(bottom_of).fold(f32::MAX, f32::min);
+        let limit_pt = height_pt.max(nearest) + 0.01;
+        let (above, below): (Vec<_>, Vec<_>) = self
+            .items
+            .into_iter()
+            .partition(|item| bottom_of(item) <= limit_pt);
+        let tops = below.iter().map(|item| item.shape.reach()[0]);
+        let from_pt = tops.fold(self.height_pt, f32::min);
+        let (links, later_links) = self
+            .links
+            .into_iter()
+            .partition(|link| link.place[1] < from_pt);
+        let (headings, later_headings) = self
+            .headings
+            .into_iter()
+            .partition(|heading| heading.y_pt < from_pt);
+        let rest = Slab {
+            items: below,
+            links: later_links,
+            headings: later_headings,
+            ..Slab::default()
+        };
+        let mut moved = Slab {
+            height_pt: self.height_pt - from_pt,
+            ..Slab::default()
+        };
+        moved.take(rest, 0.0, -from_pt);
+        let first = Slab {
+            height_pt,
+            items: above,
+            links,
+            headings,
+            ..Slab::default()
+        };
+        (first, moved)
+    }
+
     /// The same shapes as an ornament: no content, no links, no bookmarks.
     pub fn as_ornament(&self) -> Slab {
         Slab {
@@ -192,6 +233,32 @@ impl Shape {
                 width_pt: pen_pt,
                 dash_pt: [0.0, 0.0],
             }),
+        }
+    }
+
+    /// Top and bottom.
+    pub fn reach(&self) -> [f32; 2] {
+        let around = |[top, bottom]: [f32; 2], y: f32| [top.min(y), bottom.max(y)];
+        match self {
+            Shape::Words { line, y_pt, .. } => [*y_pt, y_pt + line.height_pt],
+            Shape::Path { rings, .. } => rings
+                .iter()
+                .flatten()
+                .fold([f32::MAX, f32::MIN], |reach, [_, y]| around(reach, *y)),
+            Shape::Circle {
+                centre: [_, y],
+                radius_pt,
+                ..
+            } => [y - radius_pt, y + radius_pt],
+            Shape::Photo {
+                place: [_, y, _, height],
+                ..
+            }
+            | Shape::Clipped {
+                place: [_, y, _, height],
+                ..
+            } => [*y, y + height],
+            Shape::PageOf { y_pt, how, .. } => [*y_pt, y_pt + how.size_pt * how.leading],
         }
     }
 

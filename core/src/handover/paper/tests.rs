@@ -229,8 +229,59 @@ fn the_same_paper_gives_the_same_bytes_on_both_sheets() {
 }
 
 #[test]
-fn a_paper_stops_when_told_and_a_link_that_leads_nowhere_is_refused() {
-    let facts = PaperFacts {
+fn words_without_end_lose_nothing() {
+    let endless = "All of this was typed into one field. ".repeat(400);
+    let mut blocks = vec![Block::heading(1, "T")];
+    blocks.push(Block::Facts {
+        facts: vec![("Note".into(), endless.as_str().into())],
+        in_two: true,
+    });
+    blocks.push(Block::Beside {
+        left: vec![Block::text(endless.as_str())],
+        right: vec![Block::points([endless.as_str()])],
+        left_share: 0.4,
+    });
+    blocks.push(Block::Photos(vec![
+        Photo::from_jpeg(photo(), "A photo", endless.as_str().into()).unwrap(),
+    ]));
+    blocks.push(Block::Table(Table {
+        columns: vec![Column::of("a", 1.0), Column::of("b", 3.0)],
+        rows: vec![vec![Cell::of("x"), Cell::of(endless.as_str())]],
+        ..Table::default()
+    }));
+    blocks.push(Block::Callout(Callout {
+        kind: CalloutKind::Stop,
+        word: "Stop".into(),
+        lines: vec![endless.as_str().into()],
+    }));
+    let paper = Paper {
+        facts: facts_for(Look::summary()),
+        head: Default::default(),
+        foot: String::new(),
+        page_words: &|n, _| n.to_string(),
+        blocks,
+    };
+    let bytes = paper.print(&|_, _| true).unwrap();
+    if let Some(folder) = std::env::var_os("BOLEWALK_PAPERS") {
+        std::fs::write(std::path::Path::new(&folder).join("endless.pdf"), &bytes).unwrap();
+    }
+    let mut setter = Typesetter::new().unwrap();
+    let pages = paper
+        .lay_out(&mut setter, &mut Tags::new(), &|_, _| true)
+        .unwrap();
+    let (frame, _) = frame_of(&paper.facts);
+    for item in pages.iter().flat_map(|page| &page.items) {
+        let [top_pt, bottom_pt] = item.shape.reach();
+        assert!(top_pt > frame.top_pt - 1.0, "{top_pt}");
+        assert!(
+            bottom_pt < frame.top_pt + frame.height_pt + 3.0,
+            "{bottom_pt}"
+        );
+    }
+}
+
+fn facts_for(look: Look) -> PaperFacts {
+    PaperFacts {
         title: "T".into(),
         subject: String::new(),
         author: String::new(),
@@ -241,10 +292,14 @@ fn a_paper_stops_when_told_and_a_link_that_leads_nowhere_is_refused() {
         },
         id: "t".into(),
         sheet: Sheet::A4,
-        look: Look::climb_sheet(),
-    };
+        look,
+    }
+}
+
+#[test]
+fn a_paper_stops_when_told_and_a_link_that_leads_nowhere_is_refused() {
     let mut paper = Paper {
-        facts,
+        facts: facts_for(Look::climb_sheet()),
         head: Default::default(),
         foot: String::new(),
         page_words: &|n, _| n.to_string(),
