@@ -1,1 +1,2 @@
 //! Tests of this folder, a module a file.
+mod units;
