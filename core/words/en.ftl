@@ -886,6 +886,7 @@ sheet-more-gaps = { $count ->
     [one] … and one more point: see the tree’s page.
    *[other] … and { $count } more points: see the tree’s page.
   }
+sheet-remarks = Also know
 sheet-who = Who may climb
 sheet-who-climbs = Climbs: { $names }
 sheet-who-seconds = Second on the ground: { $names }

@@ -90,7 +90,7 @@ fn facts(desk: &PaperDesk) -> PaperFacts {
 #[derive(Clone, Copy)]
 struct Fullness {
     most_gaps: usize,
-    with_reasons_of_others: bool,
+    with_asides: bool,
     tight: bool,
 }
 
@@ -111,10 +111,10 @@ fn on_one_page(
         (0, false, true),
     ];
     let mut sheet = Vec::new();
-    for (most_gaps, with_reasons_of_others, tight) in steps {
+    for (most_gaps, with_asides, tight) in steps {
         let fullness = Fullness {
             most_gaps,
-            with_reasons_of_others,
+            with_asides,
             tight,
         };
         sheet = blocks(desk, seen, judgement, fullness);
@@ -147,7 +147,7 @@ fn blocks(
     let (left, right) = if judgement.climb == ClimbNeed::NotNeeded || barred_without_plan {
         (pace, rescue)
     } else {
-        let mut left = who::blocks(desk, judgement, fullness.with_reasons_of_others);
+        let mut left = who::blocks(desk, judgement, fullness.with_asides);
         left.append(&mut anchor::blocks(desk, seen, judgement));
         pace.append(&mut rescue);
         (left, pace)
@@ -160,6 +160,9 @@ fn blocks(
     // Never on a barred tree: a load test makes up for no doubt.
     if judgement.climb != ClimbNeed::NotNeeded && judgement.verdict > Verdict::Incomplete {
         blocks.push(anchor::before(desk, seen, judgement));
+    }
+    if fullness.with_asides {
+        blocks.append(&mut verdict::remarks(desk, judgement));
     }
     blocks.append(&mut cautions::blocks(desk, seen, judgement));
     if fullness.tight {

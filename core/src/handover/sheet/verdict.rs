@@ -69,8 +69,26 @@ pub(in crate::handover) fn reasons(
     blocks
 }
 
+/// What a person should know besides.
+pub(in crate::handover) fn remarks(desk: &PaperDesk, judgement: &Judgement) -> Vec<Block> {
+    let mut blocks = Vec::new();
+    let remarks = said(desk, &judgement.remarks);
+    push(
+        &mut blocks,
+        CalloutKind::Note,
+        desk.say("sheet.remarks"),
+        remarks,
+    );
+    blocks
+}
+
 fn gaps(desk: &PaperDesk, judgement: &Judgement, most: usize) -> Vec<Rich> {
     let mut gaps = said(desk, &judgement.gaps);
+    for gap in said(desk, &desk.input.judgement.gaps) {
+        if !gaps.contains(&gap) {
+            gaps.push(gap);
+        }
+    }
     // A line that says how many more takes as much room as one more gap.
     if gaps.len() > most + 1 {
         let more = (gaps.len() - most) as i64;
