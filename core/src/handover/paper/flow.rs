@@ -29,7 +29,9 @@ pub(super) fn laid_on_pages(slabs: Vec<Slab>, frame: Frame) -> Vec<Page> {
     for group in groups(slabs) {
         let height_pt = height_of(&group);
         let starts_page = group.first().is_some_and(|slab| slab.new_page);
-        if starts_page || (!flow.fits(height_pt) && height_pt <= frame.height_pt) {
+        let space_pt = group.first().map_or(0.0, |slab| slab.before_pt);
+        let fits_here = flow.fits(space_pt + height_pt);
+        if starts_page || (!fits_here && height_pt <= frame.height_pt) {
             flow.turn();
         }
         for slab in group {
@@ -149,6 +151,15 @@ mod tests {
     fn a_heading_goes_to_the_next_page_with_its_text() {
         assert_eq!(
             counts(vec![slab(60.0, false), slab(20.0, true), slab(30.0, false)]),
+            [1, 2]
+        );
+    }
+
+    #[test]
+    fn the_space_above_a_group_counts_too() {
+        // 45 + 5 + 20 + 5 + 26 points are one too many for a page of 100.
+        assert_eq!(
+            counts(vec![slab(45.0, false), slab(20.0, true), slab(26.0, false)]),
             [1, 2]
         );
     }
