@@ -73,7 +73,7 @@ pub enum Block {
     Tight(Vec<Block>),
     /// What follows begins a page.
     NewPage,
-    /// Empty room of so many points.
+    /// Empty room of so many points, left out at the top of a page.
     Space(f32),
 }
 

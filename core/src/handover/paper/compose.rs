@@ -62,7 +62,7 @@ impl Composer<'_> {
                 ..Slab::default()
             }],
             Block::Space(height_pt) => vec![Slab {
-                height_pt: *height_pt,
+                before_pt: *height_pt,
                 ..Slab::default()
             }],
         }
