@@ -1,1 +1,3 @@
 //! Tests of this folder, a module a file.
+
+mod arrows;

@@ -2,3 +2,4 @@
 
 mod exif;
 mod papers;
+mod verapdf;
