@@ -273,6 +273,25 @@ mod tests {
         })
     }
 
+    /// Red on the left, green on the right, written by another program: four inks as printers
+    /// store them, and in several scans.
+    #[test]
+    fn four_inks_and_several_scans_decode_to_the_colours_meant() {
+        for bytes in [
+            &include_bytes!("../../../fixtures/photos/cmyk.jpg")[..],
+            &include_bytes!("../../../fixtures/photos/progressive.jpg")[..],
+        ] {
+            let shown = decode_upright(PictureKind::Jpeg, bytes, Turn::UPRIGHT).unwrap();
+            assert_eq!(shown.dimensions(), (48, 16));
+            for (x, wanted) in [(8, [200_u8, 40, 40]), (40, [40, 160, 60])] {
+                let seen = shown.get_pixel(x, 8).0;
+                for channel in 0..3 {
+                    assert!(seen[channel].abs_diff(wanted[channel]) < 20, "{seen:?}");
+                }
+            }
+        }
+    }
+
     #[test]
     fn a_single_pixel_goes_through() {
         let jpeg = encode_jpeg(&speckled(1, 1), 80).unwrap();

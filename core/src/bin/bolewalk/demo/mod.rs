@@ -1,0 +1,3 @@
+//! The demo property.
+
+pub mod pictures;
