@@ -5,6 +5,8 @@
 mod answer;
 mod check;
 mod clock;
+#[cfg(test)]
+mod demo;
 mod import;
 mod rules;
 mod schema;

@@ -14,14 +14,20 @@ fn behind(canvas: &mut Canvas, light: &Light, open: f32, dice: &mut Dice) {
 }
 
 fn far_crown(canvas: &mut Canvas, light: &Light, open: f32, dice: &mut Dice) {
-    let sky = Sky { cover: 0.35, shift: dice.part() };
+    let sky = Sky {
+        cover: 0.35,
+        shift: dice.part(),
+    };
     canvas.rows(0.0, HIGH, |x, y| times(sky.at(x, y, 1000.0), 1.05));
     let crown = whole_picture();
     for (size, count, reach) in [(26.0, 34, 150.0), (13.0, 60, 110.0)] {
         let mut clumps: Vec<Clump> = (0..count)
             .map(|_| Clump {
                 at: [dice.between(-40.0, 1240.0), dice.between(-30.0, 930.0), 0.0],
-                reach: [dice.between(0.6, 1.0) * reach, dice.between(0.5, 0.8) * reach],
+                reach: [
+                    dice.between(0.6, 1.0) * reach,
+                    dice.between(0.5, 0.8) * reach,
+                ],
                 leaves: (70.0 * (1.0 - open)) as u32,
             })
             .collect();
@@ -31,7 +37,13 @@ fn far_crown(canvas: &mut Canvas, light: &Light, open: f32, dice: &mut Dice) {
     for _ in 0..5 {
         let (x, y) = (dice.between(0.0, WIDE), dice.between(200.0, HIGH));
         let to = [x + dice.bell() * 260.0, y - dice.between(200.0, 500.0)];
-        canvas.stroke([x, y], to, [dice.between(10.0, 26.0), 4.0], tint(64, 58, 50), 0.8);
+        canvas.stroke(
+            [x, y],
+            to,
+            [dice.between(10.0, 26.0), 4.0],
+            tint(64, 58, 50),
+            0.8,
+        );
     }
     canvas.soften(6.0);
 }
@@ -65,7 +77,11 @@ fn light_of(dice: &mut Dice, dapple: f32) -> Light {
 pub fn codominant(canvas: &mut Canvas, dice: &mut Dice) {
     let light = light_of(dice, 0.5);
     behind(canvas, &light, 0.2, dice);
-    let bark = if dice.chance(0.6) { BarkKind::Furrowed } else { BarkKind::Smooth };
+    let bark = if dice.chance(0.6) {
+        BarkKind::Furrowed
+    } else {
+        BarkKind::Smooth
+    };
     let mut skin = Skin::of(bark, 300.0).varied(dice);
     skin.moss = 0.3;
     let crotch = dice.between(235.0, 275.0);
@@ -82,17 +98,29 @@ pub fn codominant(canvas: &mut Canvas, dice: &mut Dice) {
             let middle = seam(y) + side * (wide * 0.985 + apart * 0.30 + apart * apart * 0.0004);
             [middle, wide]
         };
-        stem(canvas, [-2.0, 902.0], &skin, &light, shape, |x, y, u, surface| {
-            let one = ramp(union - 40.0, union + 170.0, y);
-            let whole = (u + side) * 0.5;
-            surface.n[0] += (whole - u) * one;
-            surface.n[2] += ((1.0 - whole * whole).sqrt() - (1.0 - u * u).sqrt()) * one;
-            // The inner edge is no edge where the two are one.
-            if u * side < 0.0 {
-                surface.open /= 1.0 - 0.5 * u * u * u * u * one;
-            }
-            included(x - seam(y), y, ramp(crotch - 60.0, crotch + 30.0, y) * (1.0 - one), surface);
-        });
+        stem(
+            canvas,
+            [-2.0, 902.0],
+            &skin,
+            &light,
+            shape,
+            |x, y, u, surface| {
+                let one = ramp(union - 40.0, union + 170.0, y);
+                let whole = (u + side) * 0.5;
+                surface.n[0] += (whole - u) * one;
+                surface.n[2] += ((1.0 - whole * whole).sqrt() - (1.0 - u * u).sqrt()) * one;
+                // The inner edge is no edge where the two are one.
+                if u * side < 0.0 {
+                    surface.open /= 1.0 - 0.5 * u * u * u * u * one;
+                }
+                included(
+                    x - seam(y),
+                    y,
+                    ramp(crotch - 60.0, crotch + 30.0, y) * (1.0 - one),
+                    surface,
+                );
+            },
+        );
     }
     near_leaves(canvas, &[[60.0, 120.0], [1150.0, 260.0]], &light, dice);
 }
@@ -124,8 +152,16 @@ pub fn hanger(canvas: &mut Canvas, dice: &mut Dice) {
     behind(canvas, &light, 0.55, dice);
     let skin = Skin::of(BarkKind::Furrowed, 150.0).varied(dice);
     let side = if dice.chance(0.5) { -1.0 } else { 1.0 };
-    let at = |x: f32, y: f32, radius: f32| Knot { x: 600.0 + side * x, y, radius };
-    let main = [at(-330.0, 930.0, 92.0), at(-300.0, 500.0, 80.0), at(-285.0, -40.0, 64.0)];
+    let at = |x: f32, y: f32, radius: f32| Knot {
+        x: 600.0 + side * x,
+        y,
+        radius,
+    };
+    let main = [
+        at(-330.0, 930.0, 92.0),
+        at(-300.0, 500.0, 80.0),
+        at(-285.0, -40.0, 64.0),
+    ];
     let bough = [
         at(-310.0, 420.0, 46.0),
         at(-160.0, 300.0, 36.0),
@@ -134,7 +170,13 @@ pub fn hanger(canvas: &mut Canvas, dice: &mut Dice) {
     ];
     limb(canvas, &bent(&bough), &skin, &light);
     limb(canvas, &bent(&main), &skin, &light);
-    let habit = Habit { levels: 4, spread: 0.75, shrink: 0.78, upward: -0.4, crooked: 0.6 };
+    let habit = Habit {
+        levels: 4,
+        spread: 0.75,
+        shrink: 0.78,
+        upward: -0.4,
+        crooked: 0.6,
+    };
     let fall = Shoot {
         at: [600.0 + side * 165.0, 300.0, 10.0],
         toward: [side * 0.12, 1.0, 0.1],
@@ -147,10 +189,24 @@ pub fn hanger(canvas: &mut Canvas, dice: &mut Dice) {
     branching::draw(canvas, &broken, &skin, &light);
     let mut clumps: Vec<Clump> = branching::tips(&broken, 3)
         .into_iter()
-        .map(|at| Clump { at, reach: [30.0, 34.0], leaves: 9 })
+        .map(|at| Clump {
+            at,
+            reach: [30.0, 34.0],
+            leaves: 9,
+        })
         .collect();
-    let crown = Crown { middle: [600.0 + side * 170.0, 560.0], reach: [220.0, 260.0] };
-    foliage::draw(canvas, &mut clumps, &crown, &Leafage::dead(9.0), &light, dice);
+    let crown = Crown {
+        middle: [600.0 + side * 170.0, 560.0],
+        reach: [220.0, 260.0],
+    };
+    foliage::draw(
+        canvas,
+        &mut clumps,
+        &crown,
+        &Leafage::dead(9.0),
+        &light,
+        dice,
+    );
     let green = [
         [600.0 - side * 420.0, 110.0],
         [600.0 - side * 60.0, 60.0],
@@ -162,27 +218,64 @@ pub fn hanger(canvas: &mut Canvas, dice: &mut Dice) {
 /// Splintered wood at the break and the strips of fibre that hold the limb.
 fn torn_end(canvas: &mut Canvas, at: [f32; 2], side: f32, light: &Light, dice: &mut Dice) {
     let glow = light.warm[1] * 0.62 + light.cool[1] * 0.5;
-    canvas.spot(at[0], at[1], [15.0, 29.0], [1.0, 0.2 * side], times(tint(206, 166, 112), glow), 1.0);
+    canvas.spot(
+        at[0],
+        at[1],
+        [15.0, 29.0],
+        [1.0, 0.2 * side],
+        times(tint(206, 166, 112), glow),
+        1.0,
+    );
     for _ in 0..64 {
         let wood = mix(tint(164, 118, 70), tint(240, 212, 160), dice.part());
         let from = [at[0] + dice.bell() * 5.0, at[1] + dice.bell() * 14.0];
         let long = dice.between(12.0, 58.0);
-        let to = [from[0] + side * long, from[1] + dice.bell() * 9.0 + long * 0.25];
-        canvas.stroke(from, to, [dice.between(2.0, 5.0), 0.6], times(wood, glow), 1.0);
+        let to = [
+            from[0] + side * long,
+            from[1] + dice.bell() * 9.0 + long * 0.25,
+        ];
+        canvas.stroke(
+            from,
+            to,
+            [dice.between(2.0, 5.0), 0.6],
+            times(wood, glow),
+            1.0,
+        );
     }
     for _ in 0..18 {
         let wood = mix(tint(176, 128, 78), tint(236, 206, 152), dice.part());
-        let start = [at[0] + side * dice.between(2.0, 20.0), at[1] + dice.between(4.0, 24.0)];
-        let end = [at[0] + side * dice.between(30.0, 58.0), at[1] + dice.between(86.0, 128.0)];
-        let bend = [(start[0] + end[0]) / 2.0 + side * 10.0, (start[1] + end[1]) / 2.0];
+        let start = [
+            at[0] + side * dice.between(2.0, 20.0),
+            at[1] + dice.between(4.0, 24.0),
+        ];
+        let end = [
+            at[0] + side * dice.between(30.0, 58.0),
+            at[1] + dice.between(86.0, 128.0),
+        ];
+        let bend = [
+            (start[0] + end[0]) / 2.0 + side * 10.0,
+            (start[1] + end[1]) / 2.0,
+        ];
         canvas.stroke(start, bend, [4.0, 3.4], times(wood, glow), 1.0);
         canvas.stroke(bend, end, [3.4, 2.0], times(wood, glow * 0.9), 1.0);
     }
     for _ in 0..46 {
         let wood = mix(tint(176, 128, 78), tint(240, 214, 164), dice.part());
-        let from = [at[0] + side * dice.between(26.0, 60.0), at[1] + dice.between(92.0, 112.0)];
-        let to = [from[0] + dice.bell() * 5.0 - side * 5.0, from[1] - dice.between(10.0, 58.0)];
-        canvas.stroke(from, to, [dice.between(3.0, 6.0), 0.6], times(wood, glow), 1.0);
+        let from = [
+            at[0] + side * dice.between(26.0, 60.0),
+            at[1] + dice.between(92.0, 112.0),
+        ];
+        let to = [
+            from[0] + dice.bell() * 5.0 - side * 5.0,
+            from[1] - dice.between(10.0, 58.0),
+        ];
+        canvas.stroke(
+            from,
+            to,
+            [dice.between(3.0, 6.0), 0.6],
+            times(wood, glow),
+            1.0,
+        );
     }
 }
 
@@ -190,10 +283,18 @@ fn torn_end(canvas: &mut Canvas, at: [f32; 2], side: f32, light: &Light, dice: &
 pub fn anchor(canvas: &mut Canvas, dice: &mut Dice) {
     let light = light_of(dice, 0.45);
     behind(canvas, &light, 0.35, dice);
-    let bark = if dice.chance(0.5) { BarkKind::Furrowed } else { BarkKind::Smooth };
+    let bark = if dice.chance(0.5) {
+        BarkKind::Furrowed
+    } else {
+        BarkKind::Smooth
+    };
     let skin = Skin::of(bark, 240.0).varied(dice);
     let side = if dice.chance(0.5) { -1.0 } else { 1.0 };
-    let at = |x: f32, y: f32, radius: f32| Knot { x: 600.0 + side * x, y, radius };
+    let at = |x: f32, y: f32, radius: f32| Knot {
+        x: 600.0 + side * x,
+        y,
+        radius,
+    };
     let main = [
         at(-150.0, 940.0, 138.0),
         at(-130.0, 560.0, 122.0),
@@ -214,11 +315,23 @@ pub fn anchor(canvas: &mut Canvas, dice: &mut Dice) {
     let cord = times(tint(226, 128, 52), light.warm[1] * 0.55 + 0.25);
     let over = [600.0 + side * 2.0, 402.0];
     let front = [600.0 + side * 52.0, 620.0];
-    canvas.stroke([over[0] + 3.0, over[1] + 4.0], [front[0] + 5.0, front[1]], [7.0; 2], tint(30, 24, 20), 0.5);
+    canvas.stroke(
+        [over[0] + 3.0, over[1] + 4.0],
+        [front[0] + 5.0, front[1]],
+        [7.0; 2],
+        tint(30, 24, 20),
+        0.5,
+    );
     canvas.stroke(over, front, [5.0; 2], cord, 1.0);
     canvas.stroke(front, [front[0] + side * 6.0, 910.0], [5.0; 2], cord, 1.0);
     let back = [600.0 + side * 84.0, 498.0];
-    canvas.stroke(back, [back[0] + side * 4.0, 910.0], [4.6; 2], times(cord, 0.6), 1.0);
+    canvas.stroke(
+        back,
+        [back[0] + side * 4.0, 910.0],
+        [4.6; 2],
+        times(cord, 0.6),
+        1.0,
+    );
     near_leaves(canvas, &[[1120.0, 520.0], [70.0, 90.0]], &light, dice);
 }
 
@@ -231,8 +344,22 @@ fn collar(canvas: &mut Canvas, at: [f32; 2], side: f32, light: &Light) {
         let y = at[1] - 46.0 + 190.0 * t;
         let size = 10.0 * (1.0 - (2.0 * t - 0.7) * (2.0 * t - 0.7) * 0.5).max(0.2);
         let tone = 0.7 + 0.6 * fine(0.4, t * 2.0);
-        canvas.spot(x - side * 4.0, y + 3.0, [size, size * 0.7], [1.0, 0.0], tint(28, 24, 20), 0.6);
-        canvas.spot(x, y, [size * 0.9, size * 0.55], [1.0, 0.0], times(tint(118, 106, 92), glow * tone), 0.9);
+        canvas.spot(
+            x - side * 4.0,
+            y + 3.0,
+            [size, size * 0.7],
+            [1.0, 0.0],
+            tint(28, 24, 20),
+            0.6,
+        );
+        canvas.spot(
+            x,
+            y,
+            [size * 0.9, size * 0.55],
+            [1.0, 0.0],
+            times(tint(118, 106, 92), glow * tone),
+            0.9,
+        );
     }
 }
 
@@ -244,16 +371,30 @@ pub fn looking_up(canvas: &mut Canvas, dice: &mut Dice) {
     let mut light = Light::over_shoulder(if dice.chance(0.5) { -1.0 } else { 1.0 }, 0.0, shift);
     light.sun = [light.sun[0] * 0.9, -0.80, 0.1];
     let heart = [dice.between(560.0, 640.0), dice.between(300.0, 350.0)];
-    let bark = if dice.chance(0.6) { BarkKind::Furrowed } else { BarkKind::Plated };
+    let bark = if dice.chance(0.6) {
+        BarkKind::Furrowed
+    } else {
+        BarkKind::Plated
+    };
     let mut skin = Skin::of(bark, 190.0).varied(dice);
     skin.cast = times(skin.cast, 0.72);
-    let habit = Habit { levels: 5, spread: 0.5, shrink: 0.76, upward: 0.0, crooked: 0.55 };
+    let habit = Habit {
+        levels: 5,
+        spread: 0.5,
+        shrink: 0.76,
+        upward: 0.0,
+        crooked: 0.55,
+    };
     let mut branches = Vec::new();
     for number in 0..13 {
         let round = number as f32 / 13.0 * std::f32::consts::TAU + dice.part() * 0.6;
         let (sin, cos) = libm::sincosf(round);
         let shoot = Shoot {
-            at: [heart[0] + cos * 24.0, heart[1] + 70.0 - 12.0 * number as f32, sin * 10.0],
+            at: [
+                heart[0] + cos * 24.0,
+                heart[1] + 70.0 - 12.0 * number as f32,
+                sin * 10.0,
+            ],
             toward: [cos, sin * 0.8 - 0.15, -0.2],
             length: dice.between(120.0, 215.0),
             radius: dice.between(13.0, 22.0),
@@ -263,7 +404,11 @@ pub fn looking_up(canvas: &mut Canvas, dice: &mut Dice) {
     }
     let mut clumps: Vec<Clump> = branching::tips(&branches, 4)
         .into_iter()
-        .map(|at| Clump { at, reach: [62.0, 54.0], leaves: 52 })
+        .map(|at| Clump {
+            at,
+            reach: [62.0, 54.0],
+            leaves: 52,
+        })
         .collect();
     while clumps.len() > 430 {
         let index = (dice.part() * clumps.len() as f32) as usize;
@@ -274,7 +419,10 @@ pub fn looking_up(canvas: &mut Canvas, dice: &mut Dice) {
         shaded: tint(40, 62, 26),
         ..Leafage::broad(0.6, 6.2)
     };
-    let crown = Crown { middle: heart, reach: [620.0, 470.0] };
+    let crown = Crown {
+        middle: heart,
+        reach: [620.0, 470.0],
+    };
     let half = clumps.len() / 2;
     let (far, near) = clumps.split_at_mut(half);
     foliage::draw(canvas, far, &crown, &through, &light, dice);
@@ -285,11 +433,31 @@ pub fn looking_up(canvas: &mut Canvas, dice: &mut Dice) {
     own.cool = [0.34, 0.36, 0.34];
     skin.tile = 330.0;
     let knots = [
-        Knot { x: heart[0] + 24.0, y: 1010.0, radius: 250.0 },
-        Knot { x: heart[0] + 14.0, y: 760.0, radius: 168.0 },
-        Knot { x: heart[0] + 6.0, y: 540.0, radius: 92.0 },
-        Knot { x: heart[0], y: heart[1] + 60.0, radius: 44.0 },
-        Knot { x: heart[0] - 4.0, y: heart[1] - 60.0, radius: 22.0 },
+        Knot {
+            x: heart[0] + 24.0,
+            y: 1010.0,
+            radius: 250.0,
+        },
+        Knot {
+            x: heart[0] + 14.0,
+            y: 760.0,
+            radius: 168.0,
+        },
+        Knot {
+            x: heart[0] + 6.0,
+            y: 540.0,
+            radius: 92.0,
+        },
+        Knot {
+            x: heart[0],
+            y: heart[1] + 60.0,
+            radius: 44.0,
+        },
+        Knot {
+            x: heart[0] - 4.0,
+            y: heart[1] - 60.0,
+            radius: 22.0,
+        },
     ];
     limb(canvas, &bent(&knots), &skin, &own);
 }

@@ -167,7 +167,11 @@ fn colour(kind: BarkKind, u: f32, v: f32, height: f32) -> Tint {
         ),
         BarkKind::Plated => mix(
             tint(52, 38, 31),
-            mix(tint(158, 106, 76), tint(142, 122, 106), ramp(0.35, 0.65, patch)),
+            mix(
+                tint(158, 106, 76),
+                tint(142, 122, 106),
+                ramp(0.35, 0.65, patch),
+            ),
             ramp(0.08, 0.6, height),
         ),
         BarkKind::Smooth => mix(tint(112, 108, 99), tint(152, 149, 139), patch),
@@ -176,7 +180,11 @@ fn colour(kind: BarkKind, u: f32, v: f32, height: f32) -> Tint {
             tint(44, 39, 36),
             cross_marks(u, v),
         ),
-        BarkKind::Bare => mix(tint(92, 82, 70), tint(178, 168, 152), ramp(0.2, 0.8, height)),
+        BarkKind::Bare => mix(
+            tint(92, 82, 70),
+            tint(178, 168, 152),
+            ramp(0.2, 0.8, height),
+        ),
     };
     let lichen = match kind {
         BarkKind::Bare | BarkKind::Pale => 0.0,

@@ -20,7 +20,11 @@ struct Foot {
 
 impl Foot {
     fn new(dice: &mut Dice) -> Self {
-        let bark = if dice.chance(0.65) { BarkKind::Furrowed } else { BarkKind::Smooth };
+        let bark = if dice.chance(0.65) {
+            BarkKind::Furrowed
+        } else {
+            BarkKind::Smooth
+        };
         let side = if dice.chance(0.5) { -1.0 } else { 1.0 };
         let mut skin = Skin::of(bark, 300.0);
         skin.moss = 0.75;
@@ -42,7 +46,11 @@ impl Foot {
             let near = (y - 520.0) / 380.0;
             let cover = ramp(0.0, 0.16, near);
             let patch = cloud(x / 760.0 + 0.1, y / 300.0);
-            let grass = mix(tint(64, 82, 38), tint(126, 134, 70), fine(x / 330.0, y / 200.0));
+            let grass = mix(
+                tint(64, 82, 38),
+                tint(126, 134, 70),
+                fine(x / 330.0, y / 200.0),
+            );
             let soil = soil_at(x, y);
             let open = ramp(0.62 - 0.6 * bare, 0.72 - 0.3 * bare, patch);
             let ground = mix(grass, soil, open.max(bare * 0.3));
@@ -153,7 +161,14 @@ pub fn bracket(canvas: &mut Canvas, dice: &mut Dice) {
     ];
     for [x, up, wide] in shelves {
         let wide = wide * dice.between(0.85, 1.1);
-        shelf(canvas, foot.x + x, foot.ground + up, wide, &foot.light, dice);
+        shelf(
+            canvas,
+            foot.x + x,
+            foot.ground + up,
+            wide,
+            &foot.light,
+            dice,
+        );
     }
     foot.front(canvas, 700, 150, dice);
 }
@@ -179,7 +194,12 @@ fn shelf(canvas: &mut Canvas, x: f32, y: f32, wide: f32, light: &Light, dice: &m
     );
     let scale = canvas.scale;
     canvas.within(
-        [x - wide * 1.2, y - high * 1.2, x + wide * 1.2, y + high * 1.6],
+        [
+            x - wide * 1.2,
+            y - high * 1.2,
+            x + wide * 1.2,
+            y + high * 1.6,
+        ],
         |px, py| {
             let ragged = 0.30 * (cloud(px / 620.0 + shift, 0.3 + shift) - 0.5)
                 + 0.05 * (fine(px / 420.0 + shift, 0.2) - 0.5);
@@ -201,7 +221,11 @@ fn shelf(canvas: &mut Canvas, x: f32, y: f32, wide: f32, light: &Light, dice: &m
             let t = ((py - back) / (lip - back)).clamp(0.0, 1.0);
             let out = (u * u + t * t * 0.96).sqrt().min(1.0);
             let top = through(cap(px, py, out, shift), lit);
-            let pores = mix(tint(202, 184, 152), tint(150, 128, 98), fine(px / 60.0, py / 60.0));
+            let pores = mix(
+                tint(202, 184, 152),
+                tint(150, 128, 98),
+                fine(px / 60.0, py / 60.0),
+            );
             let under = through(pores, mix(lit, below, ramp(0.3, 0.95, round)));
             Some((mix(top, under, ramp(0.25, 0.6, round)), cover))
         },
@@ -246,13 +270,21 @@ fn mound(canvas: &mut Canvas, foot: &Foot, side: f32) {
         if u * u >= 1.0 {
             return None;
         }
-        let crest = cy - 175.0 * (1.0 - u * u) * (1.0 - u * u) - 26.0 * (cloud(x / 520.0, 0.2) - 0.5);
+        let crest =
+            cy - 175.0 * (1.0 - u * u) * (1.0 - u * u) - 26.0 * (cloud(x / 520.0, 0.2) - 0.5);
         let foot_row = cy + 46.0 * (1.0 - u * u).sqrt();
         let cover = ramp(crest - 2.0, crest + 3.0, y) * ramp(foot_row + 12.0, foot_row - 6.0, y);
         let deep = ((y - crest) / (foot_row - crest)).clamp(0.0, 1.0);
         let turf = ramp(0.34, 0.20, deep + 0.25 * (fine(x / 200.0, y / 200.0) - 0.5));
-        let grass = mix(tint(70, 90, 40), tint(128, 138, 70), fine(x / 250.0, y / 110.0));
-        let soil = times(soil_at(x * 1.1, y * 1.1), 1.0 - 0.45 * ramp(0.35, 0.6, deep));
+        let grass = mix(
+            tint(70, 90, 40),
+            tint(128, 138, 70),
+            fine(x / 250.0, y / 110.0),
+        );
+        let soil = times(
+            soil_at(x * 1.1, y * 1.1),
+            1.0 - 0.45 * ramp(0.35, 0.6, deep),
+        );
         let lit = light.on([side * 0.2 - u * 0.4, -0.7 + deep * 0.8, 0.6], x, y);
         Some((through(mix(soil, grass, turf), lit), cover))
     });
@@ -269,28 +301,36 @@ fn gap_in_soil(canvas: &mut Canvas, foot: &Foot, side: f32) {
 fn soil_crack(canvas: &mut Canvas, at: [f32; 2], reach: [f32; 2], gape: f32) {
     let ([cx, cy], [wide, drop]) = (at, reach);
     let scale = canvas.scale;
-    canvas.within([cx - wide, cy - 30.0, cx + wide, cy + drop + 50.0], |x, y| {
-        let u = (x - cx) / wide;
-        if u * u >= 1.0 {
-            return None;
-        }
-        let jag = 46.0 * (cloud(x / 900.0 + gape, 0.7) - 0.5)
-            + 15.0 * (cloud(x / 150.0, 0.1 + gape) - 0.5)
-            + 6.0 * (fine(x / 260.0, 0.1) - 0.5);
-        let row = cy + drop * (1.0 - u * u).sqrt() + jag;
-        let half = gape * (1.0 - u * u) * (2.2 * cloud(x / 260.0, 0.45 + gape) - 0.25);
-        let off = y - row;
-        let cover = ((half - off.abs()) * scale + 0.5).clamp(0.0, 1.0);
-        if cover > 0.0 && half > 0.0 {
-            let depth = 0.35 + 0.8 * ramp(-0.2, 1.0, off / half.max(1.0));
-            return Some((times(tint(52, 40, 30), depth), cover));
-        }
-        // Crumbs of raw soil along both lips, the far one standing up.
-        let reach = if off < 0.0 { 2.2 * half + 4.0 } else { half + 4.0 };
-        let lip = ramp(half + reach, half, off.abs()) * ramp(0.3, 0.6, fine(x / 200.0, y / 160.0));
-        let tone = if off < 0.0 { 0.75 } else { 0.45 };
-        (lip > 0.0 && half > 0.5).then(|| (times(soil_at(x, y * 2.0), tone), lip * 0.9))
-    });
+    canvas.within(
+        [cx - wide, cy - 30.0, cx + wide, cy + drop + 50.0],
+        |x, y| {
+            let u = (x - cx) / wide;
+            if u * u >= 1.0 {
+                return None;
+            }
+            let jag = 46.0 * (cloud(x / 900.0 + gape, 0.7) - 0.5)
+                + 15.0 * (cloud(x / 150.0, 0.1 + gape) - 0.5)
+                + 6.0 * (fine(x / 260.0, 0.1) - 0.5);
+            let row = cy + drop * (1.0 - u * u).sqrt() + jag;
+            let half = gape * (1.0 - u * u) * (2.2 * cloud(x / 260.0, 0.45 + gape) - 0.25);
+            let off = y - row;
+            let cover = ((half - off.abs()) * scale + 0.5).clamp(0.0, 1.0);
+            if cover > 0.0 && half > 0.0 {
+                let depth = 0.35 + 0.8 * ramp(-0.2, 1.0, off / half.max(1.0));
+                return Some((times(tint(52, 40, 30), depth), cover));
+            }
+            // Crumbs of raw soil along both lips, the far one standing up.
+            let reach = if off < 0.0 {
+                2.2 * half + 4.0
+            } else {
+                half + 4.0
+            };
+            let lip =
+                ramp(half + reach, half, off.abs()) * ramp(0.3, 0.6, fine(x / 200.0, y / 160.0));
+            let tone = if off < 0.0 { 0.75 } else { 0.45 };
+            (lip > 0.0 && half > 0.5).then(|| (times(soil_at(x, y * 2.0), tone), lip * 0.9))
+        },
+    );
 }
 
 fn torn_roots(canvas: &mut Canvas, foot: &Foot, side: f32, dice: &mut Dice) {
@@ -301,12 +341,31 @@ fn torn_roots(canvas: &mut Canvas, foot: &Foot, side: f32, dice: &mut Dice) {
         let y = foot.ground + dice.between(20.0, 84.0);
         let long = dice.between(40.0, 105.0);
         let knots = [
-            Knot { x, y: y - 22.0, radius: dice.between(4.0, 9.0) },
-            Knot { x: x + side * long * 0.5, y: y + dice.between(-14.0, 16.0), radius: 4.5 },
-            Knot { x: x + side * long, y: y + dice.between(6.0, 40.0), radius: 2.0 },
+            Knot {
+                x,
+                y: y - 22.0,
+                radius: dice.between(4.0, 9.0),
+            },
+            Knot {
+                x: x + side * long * 0.5,
+                y: y + dice.between(-14.0, 16.0),
+                radius: 4.5,
+            },
+            Knot {
+                x: x + side * long,
+                y: y + dice.between(6.0, 40.0),
+                radius: 2.0,
+            },
         ];
         limb(canvas, &bent(&knots), &skin, &foot.light);
-        canvas.spot(knots[2].x, knots[2].y, [3.2, 2.4], [1.0, 0.0], tint(222, 190, 140), 0.9);
+        canvas.spot(
+            knots[2].x,
+            knots[2].y,
+            [3.2, 2.4],
+            [1.0, 0.0],
+            tint(222, 190, 140),
+            0.9,
+        );
     }
 }
 
@@ -346,25 +405,49 @@ fn root_end(canvas: &mut Canvas, x: f32, y: f32, radius: f32, light: &Light, dic
     let lit = light.on([0.1, 0.0, 1.0], x, y);
     let shade = |c: Tint| through(c, lit);
     let flat = dice.between(0.8, 1.0);
-    canvas.spot(x + 3.0, y + radius * 0.5, [radius * 1.3, radius], [1.0, 0.0], tint(22, 16, 12), 0.6);
-    canvas.spot(x, y, [radius * 1.16, radius * 1.16 * flat], [1.0, 0.0], shade(tint(96, 66, 46)), 1.0);
+    canvas.spot(
+        x + 3.0,
+        y + radius * 0.5,
+        [radius * 1.3, radius],
+        [1.0, 0.0],
+        tint(22, 16, 12),
+        0.6,
+    );
+    canvas.spot(
+        x,
+        y,
+        [radius * 1.16, radius * 1.16 * flat],
+        [1.0, 0.0],
+        shade(tint(96, 66, 46)),
+        1.0,
+    );
     let ragged = dice.part();
-    canvas.within([x - radius, y - radius, x + radius, y + radius], |px, py| {
-        let (dx, dy) = ((px - x) / radius, (py - y) / (radius * flat));
-        let wave = 0.22 * (cloud(px / 200.0 + ragged, py / 200.0) - 0.5);
-        let away = (dx * dx + dy * dy).sqrt() + wave;
-        let ring = 1.0 - 0.18 * ramp(0.5, 1.0, (away * 4.0 + ragged).fract());
-        let saw = fine(px / 260.0, (py + px * 0.3) / 40.0);
-        let wood = mix(tint(206, 176, 128), tint(150, 116, 80), saw * 0.7 + away * 0.3);
-        let dirt = ramp(0.55, 0.75, cloud(px / 160.0 + ragged, py / 160.0));
-        let colour = mix(wood, tint(92, 70, 50), dirt * 0.6);
-        let cover = ramp(1.0, 0.9, away);
-        (cover > 0.0).then_some((times(shade(colour), ring * 0.85), cover))
-    });
+    canvas.within(
+        [x - radius, y - radius, x + radius, y + radius],
+        |px, py| {
+            let (dx, dy) = ((px - x) / radius, (py - y) / (radius * flat));
+            let wave = 0.22 * (cloud(px / 200.0 + ragged, py / 200.0) - 0.5);
+            let away = (dx * dx + dy * dy).sqrt() + wave;
+            let ring = 1.0 - 0.18 * ramp(0.5, 1.0, (away * 4.0 + ragged).fract());
+            let saw = fine(px / 260.0, (py + px * 0.3) / 40.0);
+            let wood = mix(
+                tint(206, 176, 128),
+                tint(150, 116, 80),
+                saw * 0.7 + away * 0.3,
+            );
+            let dirt = ramp(0.55, 0.75, cloud(px / 160.0 + ragged, py / 160.0));
+            let colour = mix(wood, tint(92, 70, 50), dirt * 0.6);
+            let cover = ramp(1.0, 0.9, away);
+            (cover > 0.0).then_some((times(shade(colour), ring * 0.85), cover))
+        },
+    );
     for _ in 0..(radius * 0.4) as u32 {
         let (sin, cos) = libm::sincosf(dice.between(0.0, std::f32::consts::TAU));
         let from = [x + cos * radius, y + sin * radius * flat];
-        let to = [from[0] + cos * 9.0 + dice.bell() * 5.0, from[1] + 8.0 + sin * 8.0];
+        let to = [
+            from[0] + cos * 9.0 + dice.bell() * 5.0,
+            from[1] + 8.0 + sin * 8.0,
+        ];
         canvas.stroke(from, to, [1.6, 0.5], shade(tint(120, 90, 62)), 0.8);
     }
 }

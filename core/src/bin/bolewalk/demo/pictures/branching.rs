@@ -67,7 +67,8 @@ fn extend(shoot: Shoot, habit: &Habit, dice: &mut Dice, grown: &mut Vec<Branch>)
             toward[2] + dice.bell() * wobble * 0.5,
         ]);
         // Side shoots along the way keep the crown from being hollow.
-        if shoot.level > 0 && piece + 1 < pieces && shoot.level < habit.levels && dice.chance(0.55) {
+        if shoot.level > 0 && piece + 1 < pieces && shoot.level < habit.levels && dice.chance(0.55)
+        {
             let side = Shoot {
                 at,
                 toward: aside(toward, habit.spread * 1.25, dice),
@@ -86,7 +87,11 @@ fn extend(shoot: Shoot, habit: &Habit, dice: &mut Dice, grown: &mut Vec<Branch>)
         let leader = if number == 0 { 0.45 } else { 1.0 };
         let daughter = Shoot {
             at,
-            toward: aside(toward, habit.spread * leader * dice.between(0.7, 1.25), dice),
+            toward: aside(
+                toward,
+                habit.spread * leader * dice.between(0.7, 1.25),
+                dice,
+            ),
             length: shoot.length * habit.shrink * dice.between(0.78, 1.12),
             radius: end_radius * if number == 0 { 0.84 } else { 0.62 },
             level: shoot.level + 1,
@@ -123,7 +128,10 @@ pub fn draw(canvas: &mut Canvas, branches: &[Branch], skin: &Skin, light: &Light
             }
         });
         if branch.radius[0] < 1.1 {
-            let mut colour = skin.bark.at(branch.from[0] * 0.01, branch.from[1] * 0.01).colour;
+            let mut colour = skin
+                .bark
+                .at(branch.from[0] * 0.01, branch.from[1] * 0.01)
+                .colour;
             let lit = light.on([0.0, -0.3, 0.6], knots[0].x, knots[0].y);
             (0..3).for_each(|i| colour[i] *= lit[i] * 0.7 * skin.cast[i]);
             let ends = knots.map(|k| [k.x, k.y]);

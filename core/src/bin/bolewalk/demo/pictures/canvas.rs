@@ -93,7 +93,15 @@ impl Canvas {
     }
 
     /// A filled ellipse with axes `long` and `short` (units), its long axis along (`cos`, `sin`).
-    pub fn spot(&mut self, x: f32, y: f32, axes: [f32; 2], along: [f32; 2], colour: Tint, cover: f32) {
+    pub fn spot(
+        &mut self,
+        x: f32,
+        y: f32,
+        axes: [f32; 2],
+        along: [f32; 2],
+        colour: Tint,
+        cover: f32,
+    ) {
         let [long, short] = axes.map(|a| (a * self.scale).max(0.3));
         let (x, y) = (x * self.scale, y * self.scale);
         let reach = long.max(short) + 0.7;
@@ -107,19 +115,33 @@ impl Canvas {
             let dy = row as f32 + 0.5 - y;
             for column in x0..x1 {
                 let dx = column as f32 + 0.5 - x;
-                let (u, v) = ((dx * cos + dy * sin) * per_long, (dy * cos - dx * sin) * per_short);
+                let (u, v) = (
+                    (dx * cos + dy * sin) * per_long,
+                    (dy * cos - dx * sin) * per_short,
+                );
                 let inside = 1.0 - (u * u + v * v);
                 // About a pixel of soft edge on the short axis.
                 let edge = (inside * short * 0.5 + 0.5).min(1.0);
                 if edge > 0.0 {
-                    lay(&mut self.pixels[row * self.wide + column], colour, cover * edge);
+                    lay(
+                        &mut self.pixels[row * self.wide + column],
+                        colour,
+                        cover * edge,
+                    );
                 }
             }
         }
     }
 
     /// A straight stroke that tapers from width `from` to `to` (units).
-    pub fn stroke(&mut self, start: [f32; 2], end: [f32; 2], width: [f32; 2], colour: Tint, cover: f32) {
+    pub fn stroke(
+        &mut self,
+        start: [f32; 2],
+        end: [f32; 2],
+        width: [f32; 2],
+        colour: Tint,
+        cover: f32,
+    ) {
         let scale = self.scale;
         let ([x0, y0], [x1, y1]) = (start, end);
         let (dx, dy) = (x1 - x0, y1 - y0);
@@ -188,8 +210,9 @@ impl Canvas {
             let at = ((i as f32 + 0.5) * per - 0.5).clamp(0.0, count as f32 - 1.001);
             (at as usize, at - at.floor())
         };
-        let columns: Vec<(usize, f32)> =
-            (0..self.wide).map(|i| place(i, across, small.wide)).collect();
+        let columns: Vec<(usize, f32)> = (0..self.wide)
+            .map(|i| place(i, across, small.wide))
+            .collect();
         for (row, line) in self.pixels.chunks_exact_mut(self.wide).enumerate() {
             let (top, fy) = place(row, down, small.high);
             let upper = &small.pixels[top * small.wide..(top + 1) * small.wide];
@@ -294,7 +317,10 @@ fn box_columns(pixels: &mut [Tint], wide: usize, half: usize) {
         }
     }
     for (i, row) in pixels.chunks_exact_mut(wide).enumerate() {
-        let (add, drop) = (row_at((i + half + 1) as isize), row_at(i as isize - half as isize));
+        let (add, drop) = (
+            row_at((i + half + 1) as isize),
+            row_at(i as isize - half as isize),
+        );
         for ((out, sum), (add, drop)) in row.iter_mut().zip(&mut sums).zip(add.iter().zip(drop)) {
             *out = sum.map(|s| s * share);
             (0..3).for_each(|c| sum[c] += add[c] - drop[c]);

@@ -83,7 +83,10 @@ fn leaf(
     dice: &mut Dice,
 ) {
     let [dx, dy, dz] = [dice.bell() * 0.52, dice.bell() * 0.52, dice.bell() * 0.52];
-    let (x, y) = (clump.at[0] + dx * clump.reach[0], clump.at[1] + dy * clump.reach[1]);
+    let (x, y) = (
+        clump.at[0] + dx * clump.reach[0],
+        clump.at[1] + dy * clump.reach[1],
+    );
     // The shell of the clump, then that of the whole crown.
     let own = dx * light.sun[0] + dy * light.sun[1] + dz * light.sun[2];
     let (cx, cy) = (
@@ -95,7 +98,11 @@ fn leaf(
     let facing = 0.40 + 0.46 * own + 0.34 * whole + 0.55 * mass + if outer { 0.12 } else { -0.16 };
     let part = (facing + dice.bell() * 0.12).clamp(0.0, 1.0);
     let strength = light.warm[1] * 0.70 + light.cool[1] * 0.55;
-    let mut colour = mix(leafage.shaded, leafage.lit, part * part * (3.0 - 2.0 * part));
+    let mut colour = mix(
+        leafage.shaded,
+        leafage.lit,
+        part * part * (3.0 - 2.0 * part),
+    );
     // A few leaves throw the sun back like mirrors, others let it through yellow.
     if outer && part > 0.6 && dice.chance(0.06) {
         colour = mix(colour, tint(222, 228, 206), 0.5);
@@ -119,7 +126,11 @@ pub fn blades(canvas: &mut Canvas, from: f32, to: f32, count: u32, light: &Light
         let lean = dice.bell() * tall * 0.35;
         let sun = light.through_leaves(x, y * 2.2);
         let tone = cloud(x / 500.0, y / 200.0);
-        let green = mix(tint(62, 84, 36), tint(142, 150, 74), tone * 0.7 + dice.part() * 0.35);
+        let green = mix(
+            tint(62, 84, 36),
+            tint(142, 150, 74),
+            tone * 0.7 + dice.part() * 0.35,
+        );
         let glow = light.cool[1] * 0.75 + light.warm[1] * 0.62 * sun;
         canvas.stroke(
             [x, y],
@@ -156,8 +167,22 @@ pub fn litter(canvas: &mut Canvas, from: f32, to: f32, count: u32, light: &Light
         let slim = dice.between(0.25, 0.5);
         let (sin, cos) = libm::sincosf(dice.bell() * 0.5);
         let shadow = tint(24, 20, 14);
-        canvas.spot(x + 1.0, y + size * 0.35, [size, size * slim], [cos, sin], shadow, 0.4);
-        canvas.spot(x, y, [size, size * slim], [cos, sin], times(brown, glow), 0.95);
+        canvas.spot(
+            x + 1.0,
+            y + size * 0.35,
+            [size, size * slim],
+            [cos, sin],
+            shadow,
+            0.4,
+        );
+        canvas.spot(
+            x,
+            y,
+            [size, size * slim],
+            [cos, sin],
+            times(brown, glow),
+            0.95,
+        );
     }
 }
 

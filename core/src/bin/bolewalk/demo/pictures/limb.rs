@@ -93,7 +93,10 @@ impl Skin {
     pub fn varied(mut self, dice: &mut Dice) -> Self {
         self.shift = [dice.part(), dice.part()];
         let (bright, warm) = (dice.between(0.86, 1.14), dice.between(-0.06, 0.06));
-        self.cast = through(self.cast, [bright * (1.0 + warm), bright, bright * (1.0 - warm)]);
+        self.cast = through(
+            self.cast,
+            [bright * (1.0 + warm), bright, bright * (1.0 - warm)],
+        );
         self
     }
 
@@ -230,8 +233,8 @@ pub fn stem(
             row = (y, shape(y), (here[1] - above[1]) / 8.0);
         }
         let ([middle, radius], flare) = (row.1, row.2);
-        let ragged = 3.0 * skin.relief * (cloud(y / 190.0, middle * 0.01) - 0.5)
-            * (radius / 60.0).min(2.0);
+        let ragged =
+            3.0 * skin.relief * (cloud(y / 190.0, middle * 0.01) - 0.5) * (radius / 60.0).min(2.0);
         let off = x - middle;
         let cover = ((radius + ragged - off.abs()) * scale + 0.5).clamp(0.0, 1.0);
         if cover <= 0.0 {

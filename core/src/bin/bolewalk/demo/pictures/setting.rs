@@ -17,11 +17,19 @@ impl Sky {
     /// Colour at a place, `horizon` being the row where it meets the land.
     pub fn at(&self, x: f32, y: f32, horizon: f32) -> Tint {
         let high = (y / horizon).clamp(0.0, 1.0);
-        let blue = mix(tint(94, 146, 206), tint(190, 212, 228), high * high * 0.6 + high * 0.4);
+        let blue = mix(
+            tint(94, 146, 206),
+            tint(190, 212, 228),
+            high * high * 0.6 + high * 0.4,
+        );
         let grey = mix(tint(196, 202, 208), tint(226, 228, 228), high);
         let heap = cloud(x / 2300.0 + self.shift, y / 1300.0 + self.shift * 0.37);
         let veil = ramp(0.72 - 0.5 * self.cover, 0.98 - 0.3 * self.cover, heap);
-        let white = mix(tint(244, 244, 242), tint(198, 204, 212), ramp(0.5, 0.9, heap) * self.cover);
+        let white = mix(
+            tint(244, 244, 242),
+            tint(198, 204, 212),
+            ramp(0.5, 0.9, heap) * self.cover,
+        );
         mix(mix(blue, grey, self.cover), white, veil * 0.85)
     }
 }
@@ -57,7 +65,10 @@ pub fn lawn(canvas: &mut Canvas, horizon: f32, light: &Light, dice: &mut Dice) {
 /// Ground colour in sun and dapples.
 pub fn lit_ground(colour: Tint, x: f32, y: f32, light: &Light) -> Tint {
     let sun = 0.62 * light.through_leaves(x * 0.8, y * 2.6);
-    through(colour, [0, 1, 2].map(|i| light.cool[i] * 0.85 + light.warm[i] * sun))
+    through(
+        colour,
+        [0, 1, 2].map(|i| light.cool[i] * 0.85 + light.warm[i] * sun),
+    )
 }
 
 /// A far line of trees and hedges along the horizon.
@@ -123,16 +134,29 @@ fn garden(canvas: &mut Canvas, bright: f32, dice: &mut Dice) {
         let soft = cloud(x / 2600.0 + sx, y / 2600.0 + sy);
         let lump = 260.0 * (cloud(x / 1500.0 + sx, sy) - 0.5);
         let leafy = mix(tint(34, 48, 30), tint(132, 148, 88), ramp(0.25, 0.85, soft));
-        let airy = mix(tint(150, 168, 128), tint(226, 232, 226), ramp(0.4, 0.7, soft));
+        let airy = mix(
+            tint(150, 168, 128),
+            tint(226, 232, 226),
+            ramp(0.4, 0.7, soft),
+        );
         let grass = mix(tint(96, 108, 58), tint(168, 168, 104), soft);
         let upper = mix(airy, leafy, ramp(hedge - 150.0, hedge + 120.0, y + lump));
-        times(mix(upper, grass, ramp(edge - 30.0, edge + 40.0, y + lump * 0.1)), 0.9 * bright)
+        times(
+            mix(upper, grass, ramp(edge - 30.0, edge + 40.0, y + lump * 0.1)),
+            0.9 * bright,
+        )
     });
     for _ in 0..(2.0 + dice.part() * 4.0) as u32 {
         let (x, wide) = (dice.between(-20.0, WIDE), dice.between(22.0, 64.0));
         let brown = mix(tint(52, 46, 38), tint(98, 90, 76), dice.part());
         let lean = dice.bell() * 40.0;
-        canvas.stroke([x, edge + 20.0], [x + lean, -40.0], [wide, wide * 0.8], brown, 0.75);
+        canvas.stroke(
+            [x, edge + 20.0],
+            [x + lean, -40.0],
+            [wide, wide * 0.8],
+            brown,
+            0.75,
+        );
     }
     for _ in 0..60 {
         let (x, y) = (dice.between(0.0, WIDE), dice.between(-40.0, edge));
@@ -144,7 +168,14 @@ fn garden(canvas: &mut Canvas, bright: f32, dice: &mut Dice) {
         let (x, y) = (dice.between(0.0, WIDE), dice.between(-40.0, hedge + 130.0));
         let size = dice.between(10.0, 30.0);
         let glint = mix(tint(206, 216, 176), tint(238, 240, 232), dice.part());
-        canvas.spot(x, y, [size, size], [1.0, 0.0], glint, dice.between(0.08, 0.30));
+        canvas.spot(
+            x,
+            y,
+            [size, size],
+            [1.0, 0.0],
+            glint,
+            dice.between(0.08, 0.30),
+        );
     }
     canvas.soften(9.0);
 }
@@ -154,7 +185,11 @@ pub fn soil_at(x: f32, y: f32) -> Tint {
     let clod = cloud(x / 260.0, y / 190.0);
     let crumb = fine(x / 190.0, y / 150.0);
     let stone = ramp(0.80, 0.86, fine(x / 420.0 + 0.2, y / 300.0));
-    let brown = mix(tint(58, 44, 32), tint(134, 106, 78), clod * 0.6 + crumb * 0.5 - 0.05);
+    let brown = mix(
+        tint(58, 44, 32),
+        tint(134, 106, 78),
+        clod * 0.6 + crumb * 0.5 - 0.05,
+    );
     mix(brown, tint(168, 160, 148), stone * 0.7)
 }
 
@@ -178,7 +213,12 @@ pub fn house(canvas: &mut Canvas, left: f32, ground: f32, wide: f32, light: &Lig
     let back = [left + wide + depth, ground - wide * 0.02];
     let back_eave = eave + wide * 0.05;
     canvas.polygon(
-        &[[left + wide, ground], back, [back[0], back_eave], [left + wide, eave]],
+        &[
+            [left + wide, ground],
+            back,
+            [back[0], back_eave],
+            [left + wide, eave],
+        ],
         boards(side_light),
     );
     let gable = [
@@ -208,10 +248,24 @@ pub fn house(canvas: &mut Canvas, left: f32, ground: f32, wide: f32, light: &Lig
     let eaves = |canvas: &mut Canvas, from: [f32; 2], to: [f32; 2]| {
         canvas.stroke(from, to, [wide * 0.03; 2], trim, 1.0);
     };
-    eaves(canvas, [left - over, eave + over], [left + wide * 0.5, ridge - over * 0.5]);
-    eaves(canvas, [left + wide * 0.5, ridge - over * 0.5], [left + wide + over, eave + over]);
+    eaves(
+        canvas,
+        [left - over, eave + over],
+        [left + wide * 0.5, ridge - over * 0.5],
+    );
+    eaves(
+        canvas,
+        [left + wide * 0.5, ridge - over * 0.5],
+        [left + wide + over, eave + over],
+    );
     for (column, row) in [(0.16, 0.28), (0.60, 0.28), (0.38, 0.84)] {
-        window(canvas, left + wide * column, ground - tall * (row + 0.38), wide * 0.22, trim);
+        window(
+            canvas,
+            left + wide * column,
+            ground - tall * (row + 0.38),
+            wide * 0.22,
+            trim,
+        );
     }
 }
 
@@ -221,10 +275,19 @@ fn window(canvas: &mut Canvas, left: f32, top: f32, wide: f32, trim: Tint) {
     let edge = wide * 0.09;
     canvas.polygon(&pane(left, top, left + wide, top + tall), |_, _| trim);
     canvas.polygon(
-        &pane(left + edge, top + edge, left + wide - edge, top + tall - edge),
+        &pane(
+            left + edge,
+            top + edge,
+            left + wide - edge,
+            top + tall - edge,
+        ),
         |x, y| {
             let mirror = cloud(x / 500.0, y / 500.0);
-            mix(tint(34, 42, 48), tint(132, 152, 168), ramp(0.4, 0.75, mirror))
+            mix(
+                tint(34, 42, 48),
+                tint(132, 152, 168),
+                ramp(0.4, 0.75, mirror),
+            )
         },
     );
     canvas.stroke(

@@ -19,7 +19,11 @@ impl Close {
     fn new(canvas: &mut Canvas, bark: BarkKind, dice: &mut Dice) -> Self {
         blurred_garden(canvas, dice.between(0.8, 1.1), dice);
         let side = if dice.chance(0.5) { -1.0 } else { 1.0 };
-        let tile = if bark == BarkKind::Plated { 470.0 } else { 430.0 };
+        let tile = if bark == BarkKind::Plated {
+            470.0
+        } else {
+            430.0
+        };
         Close {
             skin: Skin::of(bark, tile).varied(dice),
             light: Light::over_shoulder(side, 0.55, dice.part()),
@@ -80,7 +84,10 @@ fn woundwood(surface: &mut Surface, outward: [f32; 2], t: f32, strength: f32, yo
 pub fn cavity(canvas: &mut Canvas, dice: &mut Dice) {
     let kind = bark_of(dice);
     let close = Close::new(canvas, kind, dice);
-    let middle = [close.middle + dice.between(-50.0, 50.0), dice.between(420.0, 490.0)];
+    let middle = [
+        close.middle + dice.between(-50.0, 50.0),
+        dice.between(420.0, 490.0),
+    ];
     let reach = [dice.between(86.0, 112.0), dice.between(165.0, 210.0)];
     close.draw(canvas, |x, y, _, surface| {
         let (edge, outward) = from_opening(x, y, middle, reach, 0.42);
@@ -107,9 +114,16 @@ fn hollow(x: f32, y: f32, edge: f32, outward: [f32; 2], sun: f32, surface: &mut 
 
 /// A large pruning wound, half closed.
 pub fn wound(canvas: &mut Canvas, dice: &mut Dice) {
-    let kind = if dice.chance(0.5) { BarkKind::Smooth } else { BarkKind::Furrowed };
+    let kind = if dice.chance(0.5) {
+        BarkKind::Smooth
+    } else {
+        BarkKind::Furrowed
+    };
     let close = Close::new(canvas, kind, dice);
-    let middle = [close.middle + dice.between(-40.0, 40.0), dice.between(410.0, 470.0)];
+    let middle = [
+        close.middle + dice.between(-40.0, 40.0),
+        dice.between(410.0, 470.0),
+    ];
     let reach = [dice.between(120.0, 140.0), dice.between(130.0, 155.0)];
     let checks: Vec<f32> = (0..7).map(|i| i as f32 * 0.9 + dice.part() * 0.6).collect();
     let rays: Vec<[f32; 2]> = checks
@@ -131,11 +145,22 @@ pub fn wound(canvas: &mut Canvas, dice: &mut Dice) {
 }
 
 /// Weathered end grain: rings, rays that opened, dark stain from the middle.
-fn cut_face(x: f32, y: f32, edge: f32, outward: [f32; 2], rays: &[[f32; 2]], surface: &mut Surface) {
+fn cut_face(
+    x: f32,
+    y: f32,
+    edge: f32,
+    outward: [f32; 2],
+    rays: &[[f32; 2]],
+    surface: &mut Surface,
+) {
     let ring = (edge * 19.0 + 1.2 * cloud(x / 600.0, y / 600.0)).fract();
     let line = 1.0 - 0.22 * ramp(0.6, 0.95, ring);
     let grain = 0.84 + 0.3 * fine(x / 160.0, y / 160.0);
-    let weathered = mix(tint(168, 142, 104), tint(140, 126, 108), cloud(x / 500.0, y / 500.0));
+    let weathered = mix(
+        tint(168, 142, 104),
+        tint(140, 126, 108),
+        cloud(x / 500.0, y / 500.0),
+    );
     let stained = mix(weathered, tint(74, 56, 42), ramp(0.62, 0.1, edge) * 0.75);
     let mut check = 0.0_f32;
     for ray in rays {
@@ -152,7 +177,11 @@ fn cut_face(x: f32, y: f32, edge: f32, outward: [f32; 2], rays: &[[f32; 2]], sur
 
 /// A long crack through bark and wood.
 pub fn crack(canvas: &mut Canvas, dice: &mut Dice) {
-    let kind = if dice.chance(0.6) { BarkKind::Furrowed } else { BarkKind::Smooth };
+    let kind = if dice.chance(0.6) {
+        BarkKind::Furrowed
+    } else {
+        BarkKind::Smooth
+    };
     let close = Close::new(canvas, kind, dice);
     let shift = dice.part();
     let base = close.middle + dice.between(-60.0, 40.0);

@@ -67,12 +67,21 @@ impl Standing {
             let (sin, cos) = libm::sincosf(round);
             // The leader first, then limbs from high to low, the lower the flatter.
             let low = number as f32 / 6.0;
-            let out = if number == 0 { 0.10 } else { self.habit.spread * (0.9 + 0.9 * low) };
+            let out = if number == 0 {
+                0.10
+            } else {
+                self.habit.spread * (0.9 + 0.9 * low)
+            };
             let up = leader * (1.0 - low) * dice.between(0.5, 1.0);
             let shoot = Shoot {
                 at: [top[0] + self.lean * up, top[1] - up, 0.0],
                 toward: [self.lean * 1.3 + out * cos, -1.0, out * sin],
-                length: self.tall * if number == 0 { 0.22 } else { 0.165 + 0.04 * low },
+                length: self.tall
+                    * if number == 0 {
+                        0.22
+                    } else {
+                        0.165 + 0.04 * low
+                    },
                 radius: radius * if number == 0 { 0.66 } else { 0.42 },
                 level: 1,
             };
@@ -105,7 +114,11 @@ impl Standing {
                     reach: [reach * 1.15, reach],
                     leaves: (120.0 * leafage_share(leafage, reach)) as u32,
                 };
-                if tip[2] < 0.0 { far.push(clump) } else { near.push(clump) }
+                if tip[2] < 0.0 {
+                    far.push(clump)
+                } else {
+                    near.push(clump)
+                }
             }
             thin_out(&mut far, 190, dice);
             thin_out(&mut near, 190, dice);
@@ -294,11 +307,23 @@ fn bench(canvas: &mut Canvas, x: f32, y: f32, light: &Light) {
     let dark = times(wood, 0.45);
     foliage::shadow(canvas, x + 50.0, y + 36.0, [80.0, 14.0], 0.6);
     for leg in [8.0, 96.0] {
-        canvas.stroke([x + leg, y - 24.0], [x + leg, y + 34.0], [5.0, 5.0], dark, 1.0);
+        canvas.stroke(
+            [x + leg, y - 24.0],
+            [x + leg, y + 34.0],
+            [5.0, 5.0],
+            dark,
+            1.0,
+        );
     }
     for (up, shade) in [(-30.0, 1.0), (-18.0, 0.9), (6.0, 1.15), (12.0, 0.8)] {
         let colour = times(wood, shade);
-        canvas.stroke([x, y + up], [x + 104.0, y + up - 2.0], [7.0, 7.0], colour, 1.0);
+        canvas.stroke(
+            [x, y + up],
+            [x + 104.0, y + up - 2.0],
+            [7.0, 7.0],
+            colour,
+            1.0,
+        );
     }
 }
 
@@ -354,17 +379,49 @@ pub fn beside_wires(canvas: &mut Canvas, dice: &mut Dice) {
     let mut wood = Skin::of(BarkKind::Bare, 160.0);
     wood.cast = [0.62, 0.54, 0.46];
     let knots = [
-        Knot { x: pole, y: 800.0, radius: 13.0 },
-        Knot { x: pole, y: 480.0, radius: 11.5 },
-        Knot { x: pole, y: 180.0, radius: 10.0 },
+        Knot {
+            x: pole,
+            y: 800.0,
+            radius: 13.0,
+        },
+        Knot {
+            x: pole,
+            y: 480.0,
+            radius: 11.5,
+        },
+        Knot {
+            x: pole,
+            y: 180.0,
+            radius: 10.0,
+        },
     ];
     foliage::shadow(canvas, pole + 30.0, 804.0, [60.0, 10.0], 0.5);
     limb(canvas, &knots, &wood, &light);
-    canvas.stroke([pole - 74.0, 222.0], [pole + 74.0, 216.0], [11.0, 11.0], tint(92, 78, 64), 1.0);
+    canvas.stroke(
+        [pole - 74.0, 222.0],
+        [pole + 74.0, 216.0],
+        [11.0, 11.0],
+        tint(92, 78, 64),
+        1.0,
+    );
     for off in [-66.0, -30.0, 30.0, 66.0] {
-        canvas.spot(pole + off, 209.0, [6.0, 8.0], [1.0, 0.0], tint(116, 126, 128), 1.0);
+        canvas.spot(
+            pole + off,
+            209.0,
+            [6.0, 8.0],
+            [1.0, 0.0],
+            tint(116, 126, 128),
+            1.0,
+        );
     }
-    canvas.spot(pole + 24.0, 292.0, [17.0, 28.0], [1.0, 0.0], tint(120, 124, 126), 1.0);
+    canvas.spot(
+        pole + 24.0,
+        292.0,
+        [17.0, 28.0],
+        [1.0, 0.0],
+        tint(120, 124, 126),
+        1.0,
+    );
     front_grass(canvas, &light, dice);
 }
 
@@ -373,7 +430,13 @@ pub fn conifer(canvas: &mut Canvas, dice: &mut Dice) {
     let (light, sky) = day(dice);
     open_ground(canvas, &light, &sky, dice);
     let (x, ground, tall) = (dice.between(570.0, 630.0), 800.0, 750.0);
-    foliage::shadow(canvas, x - light.sun[0] * 120.0, ground + 12.0, [220.0, 40.0], 0.6);
+    foliage::shadow(
+        canvas,
+        x - light.sun[0] * 120.0,
+        ground + 12.0,
+        [220.0, 40.0],
+        0.6,
+    );
     let mut skin = Skin::of(BarkKind::Plated, 80.0);
     skin.cast = [0.8, 0.76, 0.74];
     let at = |up: f32, radius: f32| Knot {
@@ -381,7 +444,12 @@ pub fn conifer(canvas: &mut Canvas, dice: &mut Dice) {
         y: ground - up,
         radius,
     };
-    let knots = [at(-3.0, 30.0), at(40.0, 21.0), at(300.0, 15.0), at(tall, 1.5)];
+    let knots = [
+        at(-3.0, 30.0),
+        at(40.0, 21.0),
+        at(300.0, 15.0),
+        at(tall, 1.5),
+    ];
     limb(canvas, &bent(&knots), &skin, &light);
     let mut sprays: Vec<[f32; 5]> = Vec::new();
     let whorls = 34;
