@@ -2,4 +2,5 @@
 
 mod exif;
 mod papers;
+mod peers;
 mod verapdf;
