@@ -104,6 +104,7 @@ fn sections_agree_with_a_finite_element_library() {
         let ring = Ring {
             outer: run(outer),
             wall: run(wall),
+            core: None,
             opening: opening.map(|(middle_deg, width_deg)| Opened {
                 middle_deg,
                 width_deg,

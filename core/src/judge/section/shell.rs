@@ -175,6 +175,7 @@ impl Shell {
         Some(Ring {
             outer: Run::Even(self.radius_cm),
             wall,
+            core: None,
             opening: self.opening,
         })
     }
