@@ -5,8 +5,7 @@ use std::io::Write;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
 
-use bolewalk_core::judge::section::ring::BearingLength;
-use bolewalk_core::judge::section::{Opened, Ring, Run};
+use bolewalk_core::judge::section::{BearingLength, Opened, Ring, Run};
 use bolewalk_core::measure::place::{circle_outline, line_between, point_from};
 use bolewalk_core::record::LatLon;
 use serde_json::{Value, json};

@@ -5,6 +5,7 @@
 //! a species is taken from its genus, then from the general function of specific gravity, with the
 //! spread that this costs.
 
+mod lookup;
 mod species;
 
 use crate::record::Id;
@@ -67,7 +68,7 @@ impl GreenWood {
     /// The wood of a species by its Latin name, of a genus, or of a tree that nobody named.
     /// Case, authors, cultivars and hybrid signs do not matter.
     pub fn of(name: Option<&str>, rules: &RuleSet) -> GreenWood {
-        let sought = species::Sought::of(name.unwrap_or_default());
+        let sought = lookup::Sought::of(name.unwrap_or_default());
         let relatives = sought.relatives();
         let gravity = sought.gravity();
         let density = sought.density(rules.number(Rule::WoodDensityCv));
@@ -132,7 +133,7 @@ pub fn all_species() -> &'static [Species] {
 
 /// The row of a species by its Latin name, however it is written; nothing for a bare genus.
 pub fn find_species(name: &str) -> Option<&'static Species> {
-    species::Sought::of(name).species()
+    lookup::Sought::of(name).species()
 }
 
 /// The fixed id of a species, its Latin name in lower case with hyphens: `quercus-rubra`.
@@ -140,7 +141,7 @@ pub fn species_id(species: &Species) -> Id {
     Id(species.latin_name.to_lowercase().replace(' ', "-"))
 }
 
-fn tabulated_strength(row: &species::StrengthRow, rules: &RuleSet) -> WoodValue {
+fn tabulated_strength(row: &lookup::StrengthRow, rules: &RuleSet) -> WoodValue {
     let table_cv = match row.label {
         RuleLabel::Confirmed | RuleLabel::SecondHand => rules.number(Rule::WoodConfirmedCv),
         _ => rules.number(Rule::WoodMemoryCv),

@@ -1,5 +1,6 @@
 //! Raw readings become a value with a standard error and a method.
 
+mod accuracy;
 pub mod girth;
 pub mod height;
 pub mod lean;

@@ -3,18 +3,16 @@
 //! A single reading is one point, not a ring: the wall elsewhere is then taken as the same with a
 //! wide spread of its own, never as known.
 
-use crate::measure::shell as reading;
-use crate::record::{MalletSound, ShellMethod, ShellReading, StemSection};
+use crate::record::{MalletSound, StemSection};
 
 use super::formulas::{coder_loss_pct, opening_deg, opening_ratio, smiley_fraedrich_loss_pct};
 use super::formulas::{shell_ratio, wagener_loss_pct};
-use super::ring::{BearingLength, Opened, Ring, Run};
-use crate::judge::rules::{Rule, RuleSet};
+use super::readings::{between_cv, read_point, sounded_points};
+use super::ring::{Opened, Ring};
+use super::run::{BearingLength, Run};
+use crate::judge::rules::RuleSet;
 use crate::judge::sampling::Draw;
 use crate::judge::wood::GreenWood;
-
-/// Bearings of the mallet clock are this far apart.
-const CLOCK_STEP_DEG: f64 = 45.0;
 
 /// What a shell rests on.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -34,10 +32,11 @@ pub enum ShellBasis {
 /// How a wall may vary.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum WallSpread {
-    /// Lognormal around the wall with this coefficient of variation.
-    Lognormal {
-        /// Coefficient of variation.
-        cv: f64,
+    /// Normal around the wall, cut at 0 and at the radius: with a standard error in centimetres
+    /// a lognormal wall would grow at its upper end as the reading shrinks.
+    Normal {
+        /// Standard error in centimetres.
+        se_cm: f64,
     },
     /// Evenly spread between two walls in centimetres.
     Uniform {
@@ -62,7 +61,7 @@ pub struct ShellPoint {
 impl ShellPoint {
     fn at(&self, draw: Draw) -> f64 {
         match self.spread {
-            WallSpread::Lognormal { cv } => draw.lognormal(self.wall_cm, cv),
+            WallSpread::Normal { se_cm } => draw.normal(self.wall_cm, se_cm).max(0.0),
             WallSpread::Uniform { low_cm, high_cm } => draw.uniform(low_cm, high_cm),
         }
     }
@@ -205,103 +204,10 @@ impl Shell {
     }
 }
 
-/// A reading as a point: off-radius drill paths brought to the radius.
-fn read_point(wall: &ShellReading, radius_cm: f64, rules: &RuleSet) -> ShellPoint {
-    let angle = wall.drill_angle_deg.unwrap_or(0.0);
-    let wall_cm = reading::off_radius_wall_cm(radius_cm, wall.shell_cm, angle);
-    let se = wall.se_cm.unwrap_or_else(|| {
-        rules.number(match wall.method {
-            Some(ShellMethod::Drill) => Rule::MeasureShellDrillCm,
-            Some(ShellMethod::Core) => Rule::MeasureShellCoreCm,
-            Some(ShellMethod::Probe) => Rule::MeasureShellProbeCm,
-            // A method that nobody named is no better than the least of them.
-            Some(ShellMethod::SectionPicture) | None => Rule::MeasureShellPictureCm,
-        })
-    });
-    ShellPoint {
-        bearing_deg: wall.bearing_deg,
-        wall_cm,
-        spread: WallSpread::Lognormal {
-            cv: if wall_cm > 0.0 { se / wall_cm } else { 0.0 },
-        },
-    }
-}
-
-/// The mallet clock's points that count beside readings. Without a reading all of them; beside one
-/// or two readings those that are not at a reading; beside three or more only the ones that sound
-/// worse than the walls read around them, so that sounding more never helps.
-fn sounded_points(
-    section: &StemSection,
-    read: &[ShellPoint],
-    radius_cm: f64,
-    rules: &RuleSet,
-) -> Vec<ShellPoint> {
-    let between = Run::through(
-        read.iter()
-            .map(|point| BearingLength {
-                bearing_deg: point.bearing_deg,
-                length_cm: point.wall_cm,
-            })
-            .collect(),
-    );
-    let any_sounded = section.mallet.iter().any(|m| *m != MalletSound::NotSounded);
-    let sounded = section.mallet.iter().filter(|_| any_sounded);
-    sounded
-        .enumerate()
-        .map(|(place, sound)| mallet_point(place, *sound, radius_cm, rules))
-        .filter(|point| {
-            let apart = |other: &ShellPoint| {
-                let turn = (point.bearing_deg - other.bearing_deg).abs() % 360.0;
-                turn.min(360.0 - turn) > CLOCK_STEP_DEG / 2.0
-            };
-            let worse = read.is_empty() || point.wall_cm < between.at(point.bearing_deg);
-            read.iter().all(apart) && (read.len() < 3 || worse)
-        })
-        .collect()
-}
-
-fn mallet_point(place: usize, sound: MalletSound, radius_cm: f64, rules: &RuleSet) -> ShellPoint {
-    let range = reading::mallet_range(sound, rules_of_mallet(rules));
-    let (low_cm, high_cm) = (range.low * radius_cm, range.high * radius_cm);
-    ShellPoint {
-        bearing_deg: CLOCK_STEP_DEG * place as f64,
-        wall_cm: (low_cm + high_cm) / 2.0,
-        spread: WallSpread::Uniform { low_cm, high_cm },
-    }
-}
-
-fn rules_of_mallet(rules: &RuleSet) -> reading::MalletRule {
-    let range = |low, high| reading::WallRange {
-        low: rules.number(low),
-        high: rules.number(high),
-    };
-    reading::MalletRule {
-        sound: range(Rule::MeasureMalletSoundLow, Rule::MeasureMalletSoundHigh),
-        dull: range(Rule::MeasureMalletDullLow, Rule::MeasureMalletDullHigh),
-        hollow: range(Rule::MeasureMalletHollowLow, Rule::MeasureMalletHollowHigh),
-    }
-}
-
-/// What few readings leave open about the walls between them.
-fn between_cv(basis: ShellBasis, section: &StemSection, rules: &RuleSet) -> f64 {
-    let sounded = section
-        .mallet
-        .iter()
-        .filter(|m| **m != MalletSound::NotSounded)
-        .count();
-    match basis {
-        // A full clock says how the rest of the round sounds.
-        ShellBasis::OneReading | ShellBasis::TwoReadings if sounded == 8 => 0.0,
-        ShellBasis::OneReading => rules.number(Rule::MeasureShellOneReadingSpread),
-        ShellBasis::TwoReadings => rules.number(Rule::MeasureShellTwoReadingsSpread),
-        _ => 0.0,
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::record::Id;
+    use crate::record::{Id, ShellMethod, ShellReading};
 
     fn us() -> RuleSet {
         RuleSet::shipped(&Id::default()).unwrap()
