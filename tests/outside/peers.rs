@@ -57,8 +57,11 @@ fn run(pairs: &[(f64, f64)]) -> Run {
 
 type Pairs = Vec<(f64, f64)>;
 
+/// Outer ring, inner ring, opening as bearing and angle.
+type RingValues = (Pairs, Pairs, Option<(f64, f64)>);
+
 /// Even, off-centre, open and irregular rings.
-fn rings() -> Vec<(Pairs, Pairs, Option<(f64, f64)>)> {
+fn rings() -> Vec<RingValues> {
     let even = |length: f64| vec![(0.0, length), (120.0, length), (240.0, length)];
     let off_centre = |radius: f64, hole: f64, offset: f64, toward: f64| -> Pairs {
         let Run::AtBearings(points) = Ring::off_centre(radius, hole, offset, toward, 360).wall
