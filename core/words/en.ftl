@@ -687,6 +687,288 @@ gap-zone-of-planned-way = No zone can be given for the planned way of working ({
 gap-zone-needs-position = The tree has no position: the zone cannot be drawn on the plan. Pace it from the stem.
 gap-zone-position-accuracy = The accuracy of the position is not known: the zone on the plan is drawn without it. Pace it from the stem.
 
+# Stops: what bars climbing, who may lift it, and how.
+
+stop-wire-inside-approach = { $line }: { $distance-down } away, and nobody here may come nearer than { $approach-up }. Only the owner of the line can lift this: by switching it off for the day, or with people qualified for line clearance.
+stop-wire-voltage-unknown = { $line }: { $distance-down } away, voltage unknown. Ask the owner of the line; until they answer nobody climbs.
+stop-wire-touching = The tree touches { $line }. Nobody touches tree or fence. Call the owner of the line; only they can lift this.
+stop-wire-touching-unnamed = The tree touches a wire. Nobody touches tree or fence. Call the owner of the line; only they can lift this.
+stop-dead-date-unknown = Dead, and nobody knows since when. Another way of working: platform, crane, felling. Somebody who knows when it died may enter the day.
+stop-dead-brittle-kind = Dead, and this kind turns brittle soon after. Nobody can lift this: platform, crane or felling.
+stop-ash-beetle = Ash killed by beetles breaks without warning. Nobody can lift this: platform, crane or felling.
+stop-ash-dieback = Ash that has lost more than { $lost-down } of its crown breaks without warning. Nobody can lift this: platform, crane or felling.
+stop-route-dead = A dead part is on the route. Choose another route or anchor, or remove it from a platform.
+stop-soil-movement = The soil is lifted or cracked at the roots: the tree may be going over. Keep away. Only an arborist who has looked into the roots can lift this, with a new full check.
+stop-roots-cut = Roots are cut. An arborist who has looked into the roots can clear it, by name.
+stop-lean-new = The lean is newer than the last look: the tree may be going over. Keep away. Only an arborist who has looked into the roots can lift this, with a new full check.
+stop-ground-dug = Ground was dug or roots were cut { $distance-down } from the stem, inside { $radius-up }. An arborist who has looked into the roots can clear it, by name.
+stop-ground-dug-unmeasured = Ground was dug or roots were cut near the stem, and nobody took the distance and the girth. Measure both, or let an arborist look into the roots and clear it, by name.
+stop-union-crack = A union that carries the climb is cracked or opening. Choose an anchor and a route that do not hang on it.
+stop-stem-crack = The stem is cracked through. Nobody can lift this: platform, crane or felling.
+stop-lightning-strip = Fresh lightning strip: nobody knows what is split inside. Another way of working; a new look when a season has passed.
+stop-under-tension = Uprooted, lodged, split or under tension. Nobody climbs it. Take it down from the ground or by crane, by people who know tension.
+stop-fire-hollow = The base is hollowed by fire. Nobody can lift this: platform, crane or felling.
+stop-kretzschmaria = Kretzschmaria at the tree: the wood breaks like china. Nobody can lift this: platform, crane or felling.
+stop-meripilus = Meripilus at the tree: roots may be rotten beneath. Nobody can lift this: platform, crane or felling.
+stop-phaeolus = Phaeolus at the tree: base and roots may be rotten. Nobody can lift this: platform, crane or felling.
+stop-heterobasidion = Heterobasidion at the tree: base and roots may be rotten. Nobody can lift this: platform, crane or felling.
+stop-inonotus-ash = Inonotus on ash: it breaks at the bracket. Nobody can lift this: platform, crane or felling.
+stop-ganoderma-hollow = Ganoderma, and the mallet sounds hollow. Nobody can lift this: platform, crane or felling.
+stop-armillaria-dieback = Armillaria, and the crown is dying back: roots may be rotten. Nobody can lift this: platform, crane or felling.
+stop-crew-code = { $name }: the crew has set that nobody climbs from this grade on.
+stop-strength-loss = Decay has taken { $loss-down } of the strength at { $height }. Nobody can lift this: platform, crane or felling.
+stop-hanger-over-route = A hanger over the route. Take it down from outside the tree, then look again.
+stop-hanger-over-people = A hanger over a place where people are. Close the place, take the hanger down from outside the tree, then look again.
+stop-stinging-insects = Bees, wasps or hornets. Wait for another day or the season's end, or have them moved by somebody who may.
+stop-nest-or-roost = A nest or roost that is protected. Wait until it is left, or ask the authority.
+stop-thunder = Thunder { $ago } ago. Out of the trees until 30 minutes have passed without any.
+stop-ice = Ice or snow on bark or ground. Wait until it is gone.
+stop-wind = Wind { $force }. Wait until it drops.
+stop-dark = Dark. Wait for daylight.
+stop-permission-refused = Refused: { $permission }. Only whoever refused can lift this.
+stop-no-rescue-plan = No rescue plan for this site. Write it down: meeting point, grid reference, signal, first-aider, casualty unit.
+stop-no-second = Nobody stands ready to bring a climber down from above { $above }. A second person is needed: signed off for aerial rescue, geared, able to reach this anchor.
+stop-nobody-may-climb = Nobody here may climb by sign-offs and gear. See who lacks what.
+stop-no-sign-off = { $person } is not signed off: { $skill }. Somebody who may confirm it signs it off, by name and day.
+stop-trainee-no-limit = { $person } is a trainee without a height limit. Whoever trains them sets one.
+stop-above-height-limit = { $person } may climb up to { $limit-down }; this anchor is at { $height-up }. Choose another climber or a lower anchor.
+stop-above-height-limit-unknown = { $person } may climb up to { $limit-down }, and the anchor's height is not known. Measure it.
+stop-spurs-on-pruning = Spurs are for removals only. Climb without them.
+stop-no-stopper = Open moving-rope system without a stopper knot. Tie one at the end of the line.
+stop-gear-out-of-use = { $gear } is out of use: { $why }. Take another.
+stop-gear-shock-loaded = { $gear } took a shock load. Out of use until somebody competent has checked it.
+stop-gear-never-checked = { $gear }: no check is recorded. Have it checked and enter the day.
+stop-gear-check-due = { $gear }: its check was due on { $day }. Have it checked and enter the day.
+stop-gear-not-rated = { $gear }: no rating is recorded. Read the mark on it; without a mark it stays on the ground.
+stop-gear-rating = { $gear } is rated { $rating-down }; at least { $least-up } is needed. Take another.
+stop-gear-connector-locking = { $gear } is not self-closing and double-locking. Take another.
+stop-gear-helmet-strap = { $gear } has no chin strap. Take another.
+stop-gear-line-unmeasured = { $gear }: the diameter of the line is not recorded. Read it on the line's label.
+stop-gear-line-diameter = { $gear } is { $diameter } thick; climbing lines are { $least } to { $most }. Take another.
+stop-gear-missing = No { $kind } in order. Add one, or enter the one you have.
+stop-line-length-unknown = { $gear }: its length is not recorded, and { $needed-up } is needed. Measure it.
+stop-line-short = { $gear } is { $length-down } long; { $needed-up } is needed. Take a longer line.
+stop-zone-not-clear = { $target } lies inside { $radius-up } and can neither be closed nor moved. Choose another way of working, or have it closed.
+stop-anchor-dead = Anchor { $anchor } is on a dead limb. Choose live wood.
+stop-anchor-dead-stub = Anchor { $anchor } is a dead stub. Choose live wood.
+stop-anchor-regrowth = Anchor { $anchor } is regrowth from an old topping cut. Choose wood grown from the start.
+stop-anchor-union-opening = The union under anchor { $anchor } is cracked or opening. Choose another anchor.
+stop-anchor-thin = Anchor { $anchor } has { $wood-down } of live wood without bark; at least { $least-up } is needed. Choose a thicker one.
+stop-load-test-failed = Anchor { $anchor } gave under the load test. Choose another anchor; nobody goes up on this one.
+stop-anchor-margin = This anchor is too weak for the work. Choose a thicker or steeper one, or move the line nearer to the union.
+stop-stem-margin = The stem is too weak at { $height } for a climber. Another way of working, or a second opinion with better measurements.
+stop-rescue-margin = This anchor would not bear a rescue. Choose another one.
+
+# Gaps: what is still to check, and how.
+
+gap-not-looked-at = Nobody has looked at this tree yet.
+gap-no-date = This look has no date. Enter the visit it belongs to.
+gap-full-check = Only looked at briefly. Before anybody climbs: the full check.
+gap-no-climb-judged = Nobody needs to climb this tree, so no climb was judged. Before anybody climbs it all the same: a full check with an anchor.
+gap-look-again = Last looked at on { $day }: look again today at { $part }.
+gap-life = Alive, dying or dead? Nobody said.
+gap-way-of-working = The way of working is not decided.
+gap-species = The species is not known. A genus is enough to begin with.
+gap-height = Measure the height.
+gap-girth = Measure the girth.
+gap-lean = Look at the lean. Upright by eye is an answer.
+gap-lean-new = Is the lean newer than the last look? Nobody said.
+gap-position = Take one fix at the stem.
+gap-crown-radius = Pace the crown radius to the farthest tip.
+gap-crown-base = Measure where the crown begins.
+gap-other-stem = Measure height, girth and lean of every stem.
+gap-ground-dug = Was ground dug or filled, or roots cut, near the stem? Nobody said.
+gap-wires-asked = Are there wires near? Nobody said.
+gap-line-not-recorded = Wires are near, and the line is not recorded. Enter it with its way.
+gap-base-asked = Do base and roots look sound? Nobody said.
+gap-beetle = Did beetles kill this ash? Nobody said.
+gap-dieback = How much of this ash's crown is lost? Nobody said.
+gap-part-not-seen = Not looked at: { $part }.
+gap-part-hidden = Not seen: { $part }, hidden by { $hidden }.
+gap-base-mallet = Sound the base with a mallet on four sides.
+gap-code-unknown = The code { $code } is not in the codebook. Counted as grade 3 meanwhile.
+gap-finding-grade = { $name }: give it a grade. Counted as grade 3 meanwhile.
+gap-code-without-sentence = { $name }: this grade has no sentence in the codebook. Write one. Counted as grade 3 meanwhile.
+gap-piece-length = How long is the longest piece that comes down?
+gap-anchor = No anchor was chosen.
+gap-anchor-height = Anchor { $anchor }: measure its height.
+gap-anchor-diameter = Anchor { $anchor }: read its diameter at the union.
+gap-anchor-angle = Anchor { $anchor }: read the limb's angle from the vertical.
+gap-anchor-from-union = Anchor { $anchor }: how far from the union does the line lie?
+gap-anchor-union = Anchor { $anchor }: look at the union.
+gap-anchor-state = Anchor { $anchor }: is the wood alive and grown from the start?
+gap-ascent-side = On which side is the ascent?
+gap-climber = Name the climber.
+gap-second = Name the second person.
+gap-second-unknown = The second person named is not in the crew.
+gap-stopper = Is a stopper knot tied at the end of the line?
+gap-crew = No crew is entered. Enter who climbs and who stands ready, with their sign-offs.
+gap-gear = No gear is entered. Enter what the climber hangs on, with ratings and checks.
+gap-section-walls = The section at { $height } says nothing of its walls. Sound it all around, or drill it.
+gap-test-and-readings-disagree = The load test and the readings of this anchor disagree. Measure the anchor again.
+gap-weather = The weather of the hour is not entered.
+gap-weather-wind = How strong is the wind now?
+gap-weather-thunder = Was thunder heard? Listen, then say.
+gap-weather-ice = Is there ice or snow on bark or ground?
+gap-weather-bark = Is the bark wet?
+gap-weather-light = Is it day, dusk or dark?
+gap-wire-distance = { $line }: measure the distance from the crown.
+gap-wire-position-accuracy = { $line }: the accuracy of the tree's position is not known. Measure the distance on site.
+gap-permission = Not answered and dated yet: { $permission }.
+gap-rescue-plan = There is no rescue plan for this site.
+gap-rescue-meeting-point = Rescue plan: where is the ambulance met?
+gap-rescue-grid = Rescue plan: which grid reference is read out?
+gap-rescue-signal = Rescue plan: is there phone signal?
+gap-rescue-first-aider = Rescue plan: who is the first-aider?
+gap-rescue-casualty-unit = Rescue plan: which is the nearest unit that takes casualties?
+
+# Caps at refer, then at limited.
+
+cap-grade-3-on-route = { $name }, grade 3, { $place }. Another route, another way, or a second opinion.
+cap-bracket-not-named = { $name }. Have it named before anybody climbs.
+cap-dead-tree = The whole tree is dead. First a platform, a crane, a neighboring tree or felling.
+cap-base-needs-section = Something at the base asks for a section: sound it at eight points, or drill it.
+cap-opening = The stem is open over { $opening } at { $height }. A second opinion, or another way.
+cap-shell-thin = The sound wall is thin at { $height }. A second opinion, or another way.
+cap-strength-loss = Decay has taken { $loss } of the strength at { $height }. A second opinion, or another way.
+cap-part-seen = Only part seen: { $part }. Climb no part that hangs on it until you have seen it.
+cap-full-check-older = The full check is of { $day }; only what changes overnight was looked at today. Look at stem, unions and crown on the way up.
+cap-anchor-union-part-seen = The union under anchor { $anchor } cannot be seen from here. Look at it before anybody hangs on it.
+cap-included-bark-anchor = Included bark under anchor { $anchor }, and its limb is nearly as thick as the stem. Keep the line low and upright; no side pull.
+cap-included-bark = { $name } below the anchor, with limbs nearly alike. No load that pulls them apart.
+cap-wind = Wind { $force }: come down when it rises.
+cap-dusk = Dusk: be down before dark.
+cap-wet-bark = Wet bark: short steps, lanyard always on.
+cap-wire-near = { $line }: { $distance-down } away. Keep { $approach-up }: no part of climber, tool, rope or falling piece.
+cap-rescue-own-anchor = The rescuer needs an own anchor.
+cap-no-slack = No slack in the line, and never above the anchor.
+
+limit-trainee-within-reach = { $person } is a trainee: somebody signed off stays within reach.
+limit-throw-beyond-reach = The line has to go { $height-up } high; { $person } throws { $reach-down }. Install it in two steps, or let another throw.
+limit-throw-beyond-a-good-hand = The line has to go { $height-up } high, more than a good hand throws. Install it in two steps or with a launcher.
+
+# What took points; each is a limit when it took enough.
+
+cause-anchor = The anchor is not strong: gentle moves, the line close to the union.
+cause-stem = The stem is not strong at { $height }: no swinging, no heavy pieces against it.
+cause-modulus = The stem has lost wood at { $height }: no swinging, no heavy pieces against it.
+cause-finding = { $name }, { $grade }, { $place }: look at it again on the way, and come down if it is worse.
+cause-part-seen = Only part seen: { $part }. Look at it before you hang on it.
+cause-anchor-union-not-seen = The union at the anchor was not seen. Look at it before anybody hangs on it.
+cause-hidden-ground = What cannot be seen from the ground: keep looking aloft.
+cause-hidden-ground-tested = What cannot be seen from the ground, though the load test held: keep looking aloft.
+
+place-on-route = on the route
+place-under-anchor = under the anchor
+place-above = above the route
+place-near = near the route
+place-elsewhere = elsewhere in the tree
+
+# Remarks.
+
+remark-load-test-first = Before you leave the ground: load the anchor with two people's weight on the line alone, nobody beneath, and watch it.
+remark-load-test-held = Load test held { $force-down } = { $ratio } × the working load. It says little about a slip or a side pull.
+remark-load-test-older = The load test is of another day and does not count today.
+remark-load-test-without-mass = The load test has no mass on record and does not count.
+remark-last-look = Last looked at on { $day }.
+remark-other-access-not-asked = Could it be done from the ground, a platform, a crane or a neighboring tree? Nobody said.
+remark-bark-usual = Bark was not measured: its usual thickness counts.
+remark-wood-by-genus = The wood of the genus counts, with a wider spread. Name the species.
+remark-wood-general = No strength is published for this kind: the general value counts, with a wide spread.
+remark-height-unusual = { $height } is unusual for this girth; { $low } to { $high } would be usual. Measure again.
+remark-downhill-all-round = Nobody said which way is downhill: the wider radius counts all around.
+remark-slope-not-given = The slope was not given: on sloping ground keep more distance downhill.
+remark-next-look-open = The day of the next look is open.
+remark-no-plan-worst-system = No climb plan: the rope system that loads an anchor most counts.
+remark-system-counts-as-open = Open or closed rope system? Nobody said; it counts as open.
+remark-route-sides-unknown = Side of ascent or bearing of the anchor's limb is not known: every finding in the crown counts as on the route.
+remark-mass-usual = The climber's mass with gear is not known: { $mass } counts.
+remark-anchor-read-as-by-eye = How the anchor's diameter was read is not known: it counts as read by eye.
+remark-limb-length-usual = The length of the anchor's limb was not read: the crown radius counts.
+remark-parent-diameter-missing = The stem's diameter at the anchor was not read: the union counts as that of two equal stems.
+remark-wire-dead-today = { $line }: confirmed dead by its owner for today. Make sure before anybody starts.
+
+# The next measurement.
+
+next-height = Measure the height by two sight lines and two angles.
+next-girth = Measure the girth with a tape.
+next-lean = Measure the lean from two sides at right angles.
+next-species = Name the species from leaf, bud or bark.
+next-climber = Weigh the climber with gear.
+next-anchor-photo = Read the anchor's diameter on a scaled photo.
+next-anchor-tape = Measure the anchor with a tape aloft, from another anchor or a platform.
+next-anchor-union = Look at the union under the anchor from another side.
+next-section-drill = Drill three more times around the section at { $height }.
+next-look-again = Look again at what was only part seen: { $part }.
+
+# Wires.
+
+wire-keep = { $line }: { $distance-down } from the crown. Keep { $approach-up } ({ $level }).
+wire-ask-owner = { $line }: { $distance-down } from the crown, voltage unknown. Ask its owner.
+wire-no-contact = { $line }: { $distance-down } from the crown. No contact ({ $level }).
+wire-dead-today = { $line }: confirmed dead by its owner for today.
+wire-distance-unknown = { $line }: the distance from the crown is not known. Measure it.
+
+# What to do about what lies inside a zone.
+
+zone-empty-rooms = { $target }: rooms emptied, or another way.
+zone-close-off = { $target }: close it off while work goes on.
+zone-move-away = { $target }: move it away.
+zone-guard = { $target }: cannot be closed; somebody guards it.
+zone-protect = { $target }: cover or protect it.
+zone-ask-neighbour = { $target } is the neighbor's: ask them, and tell them the hour.
+zone-call-line-owner = { $line } crosses the drop zone: call its owner first.
+zone-crosses-edge = The keep-out runs over the edge of the property: ask the neighbor.
+
+conflict-keep-out-overlaps = { $tree } and { $other } are { $apart-down } apart; { $needed-up } is needed. Not at the same time.
+
+# The working, line by line.
+
+work-height-95 = height at its upper end
+work-stem-length = stem length
+work-keep-out-prune = keep-out, pruning
+work-keep-out-section-free-drop = keep-out, sections in free drop
+work-keep-out-section-rigged = keep-out, sections rigged
+work-keep-out-fell-whole = keep-out, felled whole
+work-keep-out-fell-shortened = keep-out, felled after shortening
+work-keep-out-inspect-only = keep-out, inspection
+work-keep-out-platform-or-crane = keep-out, platform or crane
+work-keep-out-no-work = keep-out, no work
+work-downhill = keep-out downhill
+work-rope-length = rope: shortest line
+work-root-radius = critical root radius
+work-wire-distance = wire: distance from the crown
+work-wire-approach = wire: approach distance
+work-section-hole = section: round hole of the same mean wall
+work-wagener = section: strength loss after Wagener
+work-coder = section: strength loss after Coder
+work-smiley-fraedrich = section: strength loss after Smiley and Fraedrich
+work-shell-ratio = section: thinnest wall over radius
+work-modulus-left = section: modulus left in the weakest direction
+work-modulus-left-steady = section: modulus left, lower bound that verdicts take
+work-anchor-wood = anchor: diameter of the wood
+work-anchor-force = anchor: working load
+work-anchor-lever = anchor: lever from the union
+work-anchor-pull = anchor: moment of the pull
+work-anchor-own-weight = anchor: moment of the limb's own weight
+work-anchor-stress = anchor: bending stress
+work-anchor-strength = anchor: strength of the limb at its union
+work-anchor-margin = anchor: margin at work
+work-rescue-margin = anchor: margin in a rescue
+work-slip-margin = anchor: margin in a slip
+work-stem-diameter = stem: diameter over bark
+work-stem-wood = stem: diameter of the wood
+work-stem-length-above = stem: length above the section
+work-stem-mass = stem: mass above the section
+work-stem-own-moment = stem: moment of its own weight
+work-stem-climber-moment = stem: moment of the climber
+work-stem-modulus = stem: section modulus left
+work-stem-stress = stem: bending stress
+work-stem-margin = stem: margin
+work-structure = factor of the structure
+work-finding-factor = factor of a finding
+work-score = score
+
 ## Pages and offers
 
 ## Papers: site summary and climb sheets

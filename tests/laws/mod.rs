@@ -1,3 +1,5 @@
 //! Tests of this folder, a module a file.
 
 mod arrows;
+mod judge_laws;
+mod judge_trees;

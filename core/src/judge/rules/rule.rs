@@ -26,6 +26,8 @@ macro_rules! rules {
 rules! {
     /// 4 ft 6 in above ground on the uphill side.
     MeasureBreastHeightM = "measure.breast_height_m",
+    /// A full check carries on for this long, when what changes overnight is looked at anew.
+    CheckCarriesDays = "check.carries_days",
     /// Standard error of a height without one of its own, as a share of the height.
     MeasureHeightTangentCv = "measure.height.tangent_cv",
     /// As for the tangent method.
