@@ -134,13 +134,8 @@ pub(crate) fn limited(plan: &PlanCase) -> Vec<Reason> {
         if anchor.union == Some(UnionForm::NotSeen) {
             caps.push(about("cap.anchor-union-part-seen"));
         }
-        let ratio = anchor
-            .diameter_cm
-            .zip(anchor.parent_diameter_cm)
-            .map(|(d, p)| d / p);
-        let most = case.site.rules.number(Rule::CapAspectIncluded);
-        let wide = ratio.is_none_or(|ratio| ratio > most);
-        if anchor.union == Some(UnionForm::IncludedBark) && wide {
+        // Whatever the ratio: a thinner limb must never gain.
+        if anchor.union == Some(UnionForm::IncludedBark) {
             caps.push(about("cap.included-bark-anchor"));
         }
     }
