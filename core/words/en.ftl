@@ -764,6 +764,7 @@ stop-rescue-margin = This anchor would not bear a rescue. Choose another one.
 gap-not-looked-at = Nobody has looked at this tree yet.
 gap-no-date = This look has no date. Enter the visit it belongs to.
 gap-full-check = Only looked at briefly. Before anybody climbs: the full check.
+gap-full-check-over = The full check is of { $day } and is over. Before anybody climbs: a new one.
 gap-no-climb-judged = Nobody needs to climb this tree, so no climb was judged. Before anybody climbs it all the same: a full check with an anchor.
 gap-look-again = Last looked at on { $day }: look again today at { $part }.
 gap-life = Alive, dying or dead? Nobody said.

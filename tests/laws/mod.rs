@@ -2,4 +2,5 @@
 
 mod arrows;
 mod judge_laws;
+mod judge_method;
 mod judge_trees;

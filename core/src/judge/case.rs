@@ -133,8 +133,11 @@ impl<'a> SiteContext<'a> {
         if full.is_none() {
             whole.level = last.level;
         }
+        // Too old to climb on, it is still what was seen last.
+        let over = full_day.filter(|day| self.as_of.days_since(*day) as f64 > carries);
         Some(Seen {
-            full: full.is_some(),
+            full: full.is_some() && over.is_none(),
+            over,
             day: last_day,
             full_day,
             anew,
@@ -164,6 +167,8 @@ pub(crate) struct Seen {
     pub look: Inspection,
     /// Whether a full check is part of it.
     pub full: bool,
+    /// The day of a full check that is too old to climb on.
+    pub over: Option<Day>,
     /// The day of the last look; none where it has no date.
     pub day: Option<Day>,
     /// The day of the full check.

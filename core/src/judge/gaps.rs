@@ -57,10 +57,11 @@ fn triage(case: &TreeCase, gaps: &mut Vec<Reason>) {
             }
         }
     }
-    gaps.push(Reason::new(match case.need() {
-        ClimbNeed::NotNeeded => "gap.no-climb-judged",
-        _ => "gap.full-check",
-    }));
+    gaps.push(match (case.need(), case.seen.over) {
+        (ClimbNeed::NotNeeded, _) => Reason::new("gap.no-climb-judged"),
+        (_, Some(day)) => Reason::new("gap.full-check-over").with("day", ArgValue::OnDay { day }),
+        _ => Reason::new("gap.full-check"),
+    });
 }
 
 fn measures(case: &TreeCase, ask: &mut impl FnMut(bool, &str)) {
