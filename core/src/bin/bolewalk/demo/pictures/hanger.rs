@@ -1,6 +1,12 @@
-//! A limb torn off and hung in the crown.
+//! A broken limb in the crown.
 
-use super::*;
+use super::aloft::{behind, light_of, near_leaves};
+use super::bark::BarkKind;
+use super::branching::{self, Habit, Shoot};
+use super::canvas::{Canvas, mix, times, tint};
+use super::foliage::{self, Clump, Crown, Leafage};
+use super::limb::{Knot, Light, Skin, bent, limb};
+use super::noise::Dice;
 
 /// A broken limb that still hangs by its fibres.
 pub fn hanger(canvas: &mut Canvas, dice: &mut Dice) {
