@@ -109,6 +109,19 @@ impl PictureSubject {
         PictureSubject::CrownLookingUp,
     ];
 
+    /// Its word in file names, such as `stem-cavity`.
+    pub fn file_word(self) -> String {
+        let name = format!("{self:?}");
+        let mut word = String::with_capacity(name.len() + 2);
+        for letter in name.chars() {
+            if letter.is_ascii_uppercase() && !word.is_empty() {
+                word.push('-');
+            }
+            word.push(letter.to_ascii_lowercase());
+        }
+        word
+    }
+
     /// What it shows, in words for the picture's record.
     pub fn description(self) -> &'static str {
         match self {
