@@ -3,6 +3,9 @@
 //! An answer ends with its day. A full check of an earlier day is carried on for a few days, as far
 //! as the parts that change overnight are looked at anew; then it is over.
 
+use std::borrow::Cow;
+use std::collections::BTreeMap;
+
 use crate::record::{
     BaseSounding, Day, Inspection, InspectionLevel, Look, PartLook, Person, Site, SiteFile, Tree,
     Visit, WalkPart, WeatherHour,
@@ -11,6 +14,7 @@ use crate::record::{
 use super::codebook::Codebook;
 use super::rules::{Rule, RuleSet};
 use super::sampling::SAMPLES;
+use super::wood::GreenWood;
 use crate::measure::place::LocalPlane;
 
 /// The parts that are looked at anew on the day of the climb.
@@ -30,6 +34,8 @@ pub struct SiteContext<'a> {
     pub(crate) as_of: Day,
     pub(crate) hour: Option<u32>,
     pub(crate) plane: Option<LocalPlane>,
+    /// The wood of every kind on the site, looked up once.
+    woods: BTreeMap<&'a str, GreenWood>,
     pub(crate) draws: u32,
 }
 
@@ -44,6 +50,7 @@ impl<'a> SiteContext<'a> {
             as_of,
             hour,
             plane: plane_of(&file.site),
+            woods: woods_of(file, rules),
             draws: SAMPLES,
         }
     }
@@ -52,6 +59,15 @@ impl<'a> SiteContext<'a> {
     pub fn with_draws(mut self, draws: u32) -> Self {
         self.draws = draws.clamp(20, SAMPLES);
         self
+    }
+
+    /// The wood of a tree.
+    pub(crate) fn wood(&self, tree: &Tree) -> Cow<'_, GreenWood> {
+        let name = tree.species.as_deref();
+        match self.woods.get(name.unwrap_or_default()) {
+            Some(wood) => Cow::Borrowed(wood),
+            None => Cow::Owned(GreenWood::of(name, self.rules)),
+        }
     }
 
     /// The visits of the day.
@@ -144,6 +160,17 @@ impl<'a> SiteContext<'a> {
             look: whole,
         })
     }
+}
+
+fn woods_of<'a>(file: &'a SiteFile, rules: &RuleSet) -> BTreeMap<&'a str, GreenWood> {
+    let mut woods = BTreeMap::new();
+    for tree in &file.site.trees {
+        let name = tree.species.as_deref();
+        woods
+            .entry(name.unwrap_or_default())
+            .or_insert_with(|| GreenWood::of(name, rules));
+    }
+    woods
 }
 
 /// The plane around the first place that the site knows.

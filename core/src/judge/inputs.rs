@@ -54,8 +54,12 @@ fn folded(mean: f64, se: f64, draw: Draw) -> f64 {
         return draw.normal(mean, se);
     }
     let below = |x: f64| normal_cdf((x - mean) / se) - normal_cdf((-x - mean) / se);
-    let (mut low, mut high) = (0.0, mean + 9.0 * se);
-    for _ in 0..48 {
+    // Never below the normal value of the same draw, never above the folded one of a centred angle
+    // moved out by the mean.
+    let half_draw = super::sampling::normal_quantile(0.5 + draw.p / 2.0);
+    let mut low = draw.normal(mean, se).max(0.0);
+    let mut high = mean + se * half_draw;
+    for _ in 0..40 {
         let middle = (low + high) / 2.0;
         if below(middle) < draw.p {
             low = middle;

@@ -1,6 +1,9 @@
 //! The judgement of a whole site on one day: its trees in walking order, and which of them may not
 //! be worked on together.
 
+use rayon::prelude::*;
+
+use crate::error::BookError;
 use crate::record::{Day, SiteFile, SiteJudgement, Tree};
 
 use super::case::SiteContext;
@@ -22,12 +25,25 @@ pub fn judge_site(
     judge_context(&SiteContext::new(file, rules, as_of, hour))
 }
 
+/// The rule set of a site file with the crew's own values laid over it.
+///
+/// # Errors
+/// `NotFound` for a rule set that does not ship; `Refused` for a house value that does not fit.
+pub fn rules_for(file: &SiteFile) -> Result<RuleSet, BookError> {
+    let id = file.site.rule_set.clone().unwrap_or_default();
+    RuleSet::shipped(&id)?.with_house_values(&file.house_values)
+}
+
 /// The same for a context that is already there.
 pub fn judge_context(site: &SiteContext) -> SiteJudgement {
     let mut trees: Vec<&Tree> = site.file.site.trees.iter().collect();
     // Trees without a place in the walk come last, in the order they were recorded.
     trees.sort_by_key(|tree| tree.walk_order.unwrap_or(u32::MAX));
-    let judged: Vec<_> = trees.iter().map(|tree| judge_tree(site, tree)).collect();
+    // On every core; the order stays.
+    let judged: Vec<_> = trees
+        .par_iter()
+        .map(|tree| judge_tree(site, tree))
+        .collect();
     let crowns = trees.iter().map(|tree| {
         let seen = (!tree.work.is_empty()).then(|| site.seen(tree)).flatten();
         let crown = seen.and_then(|seen| seen.look.crown);

@@ -11,7 +11,7 @@ use super::inputs::{Inputs, Values};
 use super::plan_case::PlanCase;
 use super::rules::{Rule, RuleSet};
 use super::sampling::{SAMPLES, percentile};
-use super::stem::{SectionFacts, StemModel};
+use super::stem::{SectionFacts, StemMargin, StemModel};
 
 /// Everything that the score of one plan is made of.
 pub(crate) struct ScoreModel<'a> {
@@ -124,16 +124,15 @@ impl<'a> ScoreModel<'a> {
         });
     }
 
-    fn structure(&self, x: &Values, work: f64) -> Structure {
+    fn structure(&self, stems: &[StemMargin], work: f64) -> Structure {
         let mut least = Structure {
             factor: margin_factor(work, self.rules),
             weakest: Weakest::Anchor,
         };
-        for (place, stem) in self.stems.iter().enumerate() {
+        for (place, (stem, found)) in self.stems.iter().zip(stems).enumerate() {
             if !stem.is_under_route() {
                 continue;
             }
-            let found = stem.margin(x);
             for (factor, weakest) in [
                 (
                     margin_factor(found.margin, self.rules),
@@ -152,9 +151,13 @@ impl<'a> ScoreModel<'a> {
         least
     }
 
-    fn score_at(&self, x: &Values, work: f64) -> f64 {
+    fn central_stems(&self, x: &Values) -> Vec<StemMargin> {
+        self.stems.iter().map(|stem| stem.margin(x)).collect()
+    }
+
+    fn score_at(&self, x: &Values, stems: &[StemMargin], work: f64) -> f64 {
         let findings: f64 = self.findings.factors(x).into_iter().product();
-        100.0 * self.structure(x, work).factor * findings * self.hidden
+        100.0 * self.structure(stems, work).factor * findings * self.hidden
     }
 
     /// Central margins: the anchor's working margin, and the least of the stem under the route.
@@ -179,9 +182,10 @@ impl<'a> ScoreModel<'a> {
             if anchor.test.is_some_and(|margin| margin < 1.0) {
                 continue;
             }
-            scores.push((number, self.score_at(&x, anchor.work)));
-            let stems = self.stems.iter().map(|stem| stem.margin(&x).margin);
+            let stems: Vec<StemMargin> = self.stems.iter().map(|s| s.sampled_margin(&x)).collect();
+            scores.push((number, self.score_at(&x, &stems, anchor.work)));
             let all = [anchor.work, anchor.rescue, anchor.slip];
+            let stems = stems.iter().map(|stem| stem.margin);
             for (part, margin) in parts.iter_mut().zip(all.into_iter().chain(stems)) {
                 part.push(margin);
             }
@@ -236,7 +240,7 @@ impl<'a> ScoreModel<'a> {
     /// The score with its interval and the shares of its causes; nothing when it is nothing.
     pub(crate) fn score(&self, sampled: &Sampled) -> Option<Score> {
         let x = self.inputs.central();
-        let structure = self.structure(&x, self.anchor.margins(&x).work);
+        let structure = self.structure(&self.central_stems(&x), self.anchor.margins(&x).work);
         let mut lost = vec![Lost {
             cause: self.structure_cause(&structure),
             factor: structure.factor,

@@ -82,6 +82,9 @@ impl SectionFacts {
     }
 }
 
+/// Rim points of a section in a sample; the method allows 36 to 72.
+const SAMPLED_RIM_POINTS: u32 = 36;
+
 fn rim_points(rules: &RuleSet) -> u32 {
     rules.number(Rule::StemRimPoints).clamp(36.0, 72.0) as u32
 }
@@ -303,10 +306,19 @@ impl<'a> StemModel<'a> {
             .climber_moment_knm(self.force_kn(x), anchor_m, stray)
     }
 
-    /// The margin for one set of values.
+    /// The margin at central values, with the full number of rim points.
     pub(crate) fn margin(&self, x: &Values) -> StemMargin {
+        self.margin_at(x, rim_points(self.rules))
+    }
+
+    /// The margin for one sample; half the rim points are enough.
+    pub(crate) fn sampled_margin(&self, x: &Values) -> StemMargin {
+        self.margin_at(x, SAMPLED_RIM_POINTS)
+    }
+
+    fn margin_at(&self, x: &Values, points: u32) -> StemMargin {
         let wood_cm = self.wood_cm(x);
-        let (steady, modulus) = self.left_pct(x, wood_cm);
+        let (steady, modulus) = self.left_pct(x, wood_cm, points);
         let moment = self.above(x).own_moment_knm() + self.climber_moment_knm(x);
         let kept_cm3 = solid_modulus_cm3(wood_cm) * steady / 100.0;
         let stress = stress_mpa(moment, kept_cm3);
@@ -321,7 +333,7 @@ impl<'a> StemModel<'a> {
         }
     }
 
-    fn left_pct(&self, x: &Values, wood_cm: f64) -> (f64, f64) {
+    fn left_pct(&self, x: &Values, wood_cm: f64, points: u32) -> (f64, f64) {
         let Some(walls) = &self.shell else {
             return (100.0, 100.0);
         };
@@ -336,7 +348,7 @@ impl<'a> StemModel<'a> {
         shell
             .ring(point, x.draw(walls.between))
             .map_or((100.0, 100.0), |ring| {
-                let left = ring.properties(rim_points(self.rules));
+                let left = ring.properties(points);
                 (left.steady_left_pct, left.modulus_left_pct)
             })
     }

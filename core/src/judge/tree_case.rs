@@ -1,5 +1,7 @@
 //! One tree on the day it is judged for: what was seen, read once, for every part of the judgement.
 
+use std::borrow::Cow;
+
 use crate::record::{
     ClimbNeed, DefectKind, Finding, Inspection, LifeState, MalletSound, OtherAccess, Tree,
     WayOfWorking,
@@ -13,7 +15,7 @@ pub(crate) struct TreeCase<'a> {
     pub site: &'a SiteContext<'a>,
     pub tree: &'a Tree,
     pub seen: &'a Seen,
-    pub wood: GreenWood,
+    pub wood: Cow<'a, GreenWood>,
 }
 
 /// A finding as it is judged: its meaning, and its grade, 3 where nobody graded it.
@@ -30,7 +32,7 @@ impl<'a> TreeCase<'a> {
             site,
             tree,
             seen,
-            wood: GreenWood::of(tree.species.as_deref(), site.rules),
+            wood: site.wood(tree),
         }
     }
 

@@ -16,7 +16,7 @@ impl ScoreModel<'_> {
             stem.explain(&x, wood, lines);
         }
         let margins = self.anchor.margins(&x);
-        let structure = self.structure(&x, margins.work);
+        let structure = self.structure(&self.central_stems(&x), margins.work);
         let house = "Bolewalk house value";
         let n = match structure.weakest {
             Weakest::Anchor => Some(margins.work),

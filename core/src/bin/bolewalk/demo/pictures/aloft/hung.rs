@@ -1,12 +1,6 @@
-//! A broken limb in the crown.
+//! A limb torn off and hung in the crown.
 
-use super::aloft::{behind, light_of, near_leaves};
-use super::bark::BarkKind;
-use super::branching::{self, Habit, Shoot};
-use super::canvas::{Canvas, mix, times, tint};
-use super::foliage::{self, Clump, Crown, Leafage};
-use super::limb::{Knot, Light, Skin, bent, limb};
-use super::noise::Dice;
+use super::*;
 
 /// A broken limb that still hangs by its fibres.
 pub fn hanger(canvas: &mut Canvas, dice: &mut Dice) {
