@@ -874,7 +874,7 @@ remark-load-test-without-mass = The load test has no mass on record and does not
 remark-last-look = Last looked at on { $day }.
 remark-other-access-not-asked = Could it be done from the ground, a platform, a crane or a neighboring tree? Nobody said.
 remark-bark-usual = Bark was not measured: its usual thickness counts.
-remark-wood-by-genus = The wood of the genus counts, with a wider spread. Name the species.
+remark-wood-by-genus = The wood of the genus counts, with a wider spread: the species is not named, or its strength is not in the tables.
 remark-wood-general = No strength is published for this kind: the general value counts, with a wide spread.
 remark-height-unusual = { $height } is unusual for this girth; { $low } to { $high } would be usual. Measure again.
 remark-downhill-all-round = Nobody said which way is downhill: the wider radius counts all around.
@@ -1236,5 +1236,95 @@ desk-zone-rule = fixed by: { $rule }
 desk-zone-source = source: { $source }
 desk-zone-caution = Measured from the stem. More downhill, in wind, for dead tops and lodged trees. A zone says nothing of whether a tree may be climbed. Local codes and the qualified arborist on site decide.
 desk-zone-no-trees = This site has no trees yet.
+
+# The judgement as a table. Heads of its columns; a few words each, since a column is narrow.
+desk-judge-head = { $site }: judged from the ground for { $day }
+desk-judge-no-trees = This site has no trees yet.
+desk-judge-table-note = Distances are from the stem; the keep-out is the wider one, downhill where the ground slopes. The score is the crew’s own aid: points at central values, and below them the range that holds 8 cases of 10. A single figure means that no reading in doubt moves it. It is no grade for the tree.
+desk-head-tag = Tag
+desk-head-species = Species
+desk-head-size = Height and lean
+desk-head-way = Way of working
+desk-head-verdict = Verdict
+desk-head-score = Score
+desk-head-drop = Drop zone
+desk-head-keep-out = Keep out
+desk-head-rule = Fixed by
+desk-head-next-look = Next look
+desk-way-open = not decided
+desk-not-needed = nobody needs to
+desk-score =
+    { $points }
+    { $low }–{ $high }
+desk-rule-of-other-way = { $way }: { $rule }
+desk-short-zone-fell = { $lengths } × length
+desk-short-zone-removal = crown + { $beyond-crown }
+desk-short-zone-pieces = crown + 2 × piece
+desk-short-zone-flight = flight of a piece
+desk-short-zone-swing = swing + { $beyond-drop }
+desk-short-zone-prune-barrier = drip line + { $beyond-crown }
+desk-short-zone-beyond-drop = drop zone + { $beyond-drop }
+
+desk-site-stops = Today nobody climbs here
+desk-site-gaps = Still to settle for the whole property
+desk-inside = What lies inside the keep-out, and what to do about it
+desk-inside-nothing = Nothing that is recorded lies inside.
+desk-inside-trees = { $count ->
+    [one] while tree { $trees } is worked on
+   *[other] while any of these trees is worked on: { $trees }
+}
+desk-inside-landing = { $count ->
+    [one] pieces may land there from tree { $trees }
+   *[other] pieces may land there from trees { $trees }
+}
+desk-apart = Not at the same time
+desk-apart-none = No two trees are so near that they may not be worked on together.
+desk-apart-tree = { $tree }: not together with { $others }
+desk-why = Why, tree by tree
+desk-why-tree = { $tag } · { $species }: { $answer }
+desk-why-more = and { $count } more: --explain { $tag }
+desk-refer-by-score = No single thing holds it here, but together they do: the score may be as low as { $low }. Measure what is named below, choose another anchor, or another way.
+desk-judge-unsettled = { $count ->
+    [one] One value stands beside another until somebody settles it; the last one entered counts here.
+   *[other] { $count } values stand beside others until somebody settles them; the last ones entered count here.
+}
+desk-judge-unread = { $count ->
+    [one] One value is of a newer version and was left out.
+   *[other] { $count } values are of a newer version and were left out.
+}
+
+desk-explain-basis = Judged for { $day } by the rule set “{ $rules }”, version { $version } of the method.
+desk-explain-stops = Stops
+desk-explain-gaps = Still to check
+desk-explain-refer = What holds the verdict at “{ verdict-refer }”
+desk-explain-limited = What holds the verdict at “{ verdict-limited }”
+desk-explain-limits = Limits, and what costs most points
+desk-explain-remarks = Also know
+desk-explain-score = Score: { $points } of 100, 8 cases of 10 between { $low } and { $high }. Points lost:
+desk-explain-share = × { $factor } · { $cause }
+desk-explain-next = Next: { $what } About { $cost }; it takes away { $gain } of the spread.
+desk-explain-margins = Margins: strength over load, where 2 is a stop and 6 is full
+desk-explain-margin = { $part }: { $central } (8 cases of 10 between { $low } and { $high })
+desk-explain-modulus = at least { $left-down } of the wood’s bending strength left
+desk-explain-people = Who may climb
+desk-person-climbs-and-rescues = { $name }: may climb, may bring a climber down
+desk-person-climbs = { $name }: may climb
+desk-person-rescues = { $name }: may not climb here, may bring a climber down
+desk-person-stays = { $name }: may not climb here
+desk-explain-zones = Zones, by way of working
+desk-explain-zone = { $way }: nobody within { $keep-up }, something may land within { $drop-up }; fixed by { $rule }
+desk-explain-zone-downhill = { $way }: nobody within { $keep-up } ({ $downhill-up } downhill), something may land within { $drop-up }; fixed by { $rule }
+desk-explain-working = The working, in metric units, at central values
+desk-written = Written: { $path }
+desk-yes = yes
+desk-demo-ask = “{ $folder }” holds a demo already. Replace it with all that is in it? yes or no:
+desk-demo-left = Nothing was changed.
+desk-demo-photos = Photos
+desk-demo-invented = The place, its trees and its people are invented; the photos are drawn.
+desk-demo-made = Made in “{ $folder }”: a field book, { $files }.
+desk-demo-next = One tree’s working, line by line: bolewalk judge { $folder } --explain 04
+fault-demo-is-there = A demo is here already, and nobody can be asked whether to replace it. Say --yes, or name another folder.
+fault-folder-not-a-demo = This folder holds what the demo did not put there, and it stays as it is: { $found }. Name another folder.
+fault-several-sites = This field book holds several properties. Name one with --site.
 
 ## Drawings

@@ -118,6 +118,31 @@ fn zones_name_their_rule_and_their_source() {
 }
 
 #[test]
+fn the_judgement_of_a_site_file_fits_the_page_in_both_systems_of_units() {
+    let metric = bolewalk(&["judge", &fixture("three-trees.json")]);
+    assert_eq!(metric.status.code(), Some(0), "{}", err(&metric));
+    let metric = out(&metric);
+    for line in metric.lines() {
+        assert!(line.chars().count() <= 100, "{line}");
+    }
+    // A hanger over the route bars (method, section 3); a tree nobody looked at is a gap.
+    assert!(metric.contains("A hanger over the route"), "{metric}");
+    assert!(metric.contains("not judged: still to check"), "{metric}");
+    let imperial = out(&bolewalk(&[
+        "judge",
+        &fixture("three-trees.json"),
+        "--imperial",
+    ]));
+    assert!(imperial.contains(" ft") && !imperial.contains("20.0 m"));
+    assert_eq!(
+        bolewalk(&["judge", &fixture("three-trees.json"), "--hour", "24"])
+            .status
+            .code(),
+        Some(2)
+    );
+}
+
+#[test]
 fn the_schema_is_json_and_the_rules_name_their_sources() {
     let schema: serde_json::Value = serde_json::from_slice(&bolewalk(&["schema"]).stdout).unwrap();
     assert_eq!(schema["title"], "Bolewalk site file, format 1");

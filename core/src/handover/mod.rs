@@ -2,6 +2,7 @@
 
 mod aside;
 mod climb_sheets;
+mod map_files;
 pub mod paper;
 mod paper_input;
 mod sheet;
@@ -11,6 +12,7 @@ mod summary;
 
 pub use aside::write_aside;
 pub use climb_sheets::{climb_sheets, climb_sheets_bytes};
+pub use map_files::{csv_text, geojson_text, write_csv, write_geojson, write_geopackage};
 pub use paper_input::{HowFar, PaperInput, PhotoForPaper};
 pub use site_summary::{site_summary, site_summary_bytes};
 

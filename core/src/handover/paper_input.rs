@@ -216,7 +216,11 @@ impl<'a> TreeSeen<'a> {
 }
 
 /// The last look that stands by itself and the same day's additions to it, the newest first.
-fn looks_that_count<'a>(tree: &'a Tree, visits: &[Visit], as_of: Day) -> Vec<&'a Inspection> {
+pub(super) fn looks_that_count<'a>(
+    tree: &'a Tree,
+    visits: &[Visit],
+    as_of: Day,
+) -> Vec<&'a Inspection> {
     let day_of = |look: &Inspection| {
         let visit = visits.iter().find(|visit| visit.id == look.visit)?;
         (!look.visit.is_empty()).then_some(visit.day)

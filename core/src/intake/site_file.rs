@@ -140,7 +140,20 @@ pub fn write_site_file(file: &SiteFile, path: &Path) -> Result<(), BookError> {
     aside.write_all(text.as_bytes()).map_err(failed)?;
     aside.write_all(b"\n").map_err(failed)?;
     aside.as_file().sync_all().map_err(failed)?;
+    readable_by_others(aside.as_file()).map_err(failed)?;
     aside.persist(path).map_err(|error| failed(error.error))?;
+    Ok(())
+}
+
+/// A temporary file is its owner's alone; a site file is not.
+#[cfg(unix)]
+fn readable_by_others(file: &std::fs::File) -> std::io::Result<()> {
+    use std::os::unix::fs::PermissionsExt;
+    file.set_permissions(std::fs::Permissions::from_mode(0o644))
+}
+
+#[cfg(not(unix))]
+fn readable_by_others(_: &std::fs::File) -> std::io::Result<()> {
     Ok(())
 }
 

@@ -131,7 +131,7 @@ fn assemble(case: &TreeCase, answer: PlanAnswer, zones: Vec<ZoneAnswer>) -> Judg
             score
                 .shares
                 .iter()
-                .filter(|share| f64::from(share.points) >= from)
+                .filter(|share| f64::from(share.points) >= from && !has_cap(&share.cause))
                 .map(|share| share.cause.clone()),
         );
     }
@@ -159,6 +159,14 @@ fn assemble(case: &TreeCase, answer: PlanAnswer, zones: Vec<ZoneAnswer>) -> Judg
     whole.next_measurement = answer.next.filter(|_| judged);
     whole.next_look = look.next_look;
     whole
+}
+
+/// Causes that a cap already names, with the same advice.
+fn has_cap(cause: &Reason) -> bool {
+    matches!(
+        cause.code.as_str(),
+        "cause.part-seen" | "cause.anchor-union-not-seen"
+    )
 }
 
 /// Stops before gaps before caps before the score.

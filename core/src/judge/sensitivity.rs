@@ -131,7 +131,11 @@ fn measures(plan: &PlanCase, offers: &mut Vec<Offer>) {
         offers.push(offer("lean", "next.lean", left, Rule::CostLeanS));
     }
     let wood = &case.wood.strength_mpa;
+    // A species that is named but not in the tables stays so, however closely anybody looks.
+    let named = case.tree.species.as_deref();
+    let named = named.is_some_and(|species| species.split_whitespace().count() > 1);
     if wood.basis != WoodBasis::Species
+        && !named
         && let Some(left) = better(wood.cv, rules.number(Rule::WoodMemoryCv))
     {
         offers.push(offer(

@@ -3,8 +3,8 @@
 use exif::{Exif, Reader, Tag};
 
 use super::container::{PictureKind, kind_of};
+use super::decode::Turn;
 use super::gps::{self, CameraDirection};
-use super::pixels::Turn;
 use super::{tags, taken};
 use crate::record::{Moment, Position};
 
@@ -175,7 +175,7 @@ mod tests {
     #[test]
     fn an_orientation_outside_its_range_is_a_gap_and_leaves_the_rest() {
         for code in [0, 9, 65_535] {
-            let facts = crate::photo::gps::testing::facts_of(vec![exif::Field {
+            let facts = crate::photo::testing::facts_of(vec![exif::Field {
                 tag: Tag::Orientation,
                 ifd_num: exif::In::PRIMARY,
                 value: exif::Value::Short(vec![code]),

@@ -155,45 +155,9 @@ fn direction(record: &Exif) -> Result<Option<CameraDirection>, PhotoGap> {
 }
 
 #[cfg(test)]
-pub(super) mod testing {
-    use super::super::container::with_exif;
-    use super::super::facts::{PhotoFacts, read_facts};
-    use super::super::pixels::{encode_jpeg, speckled};
-    use exif::{Field, In, Rational, Tag, Value, experimental::Writer};
-
-    pub fn facts_of(fields: Vec<Field>) -> PhotoFacts {
-        let plain = encode_jpeg(&speckled(8, 8), 80).unwrap();
-        if fields.is_empty() {
-            return read_facts(&plain);
-        }
-        let mut writer = Writer::new();
-        fields.iter().for_each(|field| writer.push_field(field));
-        let mut block = std::io::Cursor::new(Vec::new());
-        writer.write(&mut block, true).unwrap();
-        read_facts(&with_exif(&plain, &block.into_inner()).unwrap())
-    }
-
-    pub fn letters(tag: Tag, text: &str) -> Field {
-        Field {
-            tag,
-            ifd_num: In::PRIMARY,
-            value: Value::Ascii(vec![text.as_bytes().to_vec()]),
-        }
-    }
-
-    pub fn ratios(tag: Tag, values: &[(u32, u32)]) -> Field {
-        Field {
-            tag,
-            ifd_num: In::PRIMARY,
-            value: Value::Rational(values.iter().map(|&pair| Rational::from(pair)).collect()),
-        }
-    }
-}
-
-#[cfg(test)]
 mod tests {
-    use super::testing::{facts_of, letters, ratios};
     use super::*;
+    use crate::photo::testing::{facts_of, letters, ratios};
 
     fn place(lat: &[(u32, u32)], north: &str, lon: &[(u32, u32)], east: &str) -> PhotoFacts {
         facts_of(vec![

@@ -3,10 +3,11 @@
 use std::path::Path;
 
 use super::container::kind_of;
+use super::decode::{DecodeFault, decode_upright};
 use super::facts::read_facts;
 use super::file::{Contents, read_within};
 use super::import::{MAX_FILE_BYTES, refused};
-use super::pixels::{DecodeFault, decode_upright, encode_jpeg, fit};
+use super::pixels::{encode_jpeg, fit};
 use crate::error::BookError;
 
 /// What a report is made for.

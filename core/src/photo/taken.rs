@@ -115,8 +115,8 @@ fn offset_by_satellite(record: &Exif, local: NaiveDateTime) -> Option<i32> {
 
 #[cfg(test)]
 mod tests {
-    use super::super::gps::testing::{facts_of, letters, ratios};
     use super::*;
+    use crate::photo::testing::{facts_of, letters, ratios};
 
     fn taken(written: &str, more: Vec<exif::Field>) -> PhotoFacts {
         let mut fields = vec![letters(Tag::DateTimeOriginal, written)];

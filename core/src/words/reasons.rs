@@ -3,13 +3,25 @@
 use fluent_bundle::FluentArgs;
 
 use super::catalogue::{Said, Words};
+use super::terms::capitalised;
 use crate::record::{Arg, ArgValue, Reason};
+
+/// Beginnings of the codes whose entries are whole sentences; others are parts of one.
+const STAND_ALONE: [&str; 8] = [
+    "stop.", "gap.", "cap.", "limit.", "cause.", "remark.", "next.", "wire.",
+];
 
 impl Words {
     /// The sentence of a reason. A number argument `x` is also there as `x-up` and `x-down`,
     /// rounded to that side: distances that people keep use the first, margins the second.
     pub fn reason(&self, reason: &Reason) -> String {
-        self.say_args(&reason.code, &reason.args)
+        let said = self.say_args(&reason.code, &reason.args);
+        // Where an entry begins with the name of something, the name begins the sentence.
+        if STAND_ALONE.iter().any(|kind| reason.code.starts_with(kind)) {
+            capitalised(&said)
+        } else {
+            said
+        }
     }
 
     /// The sentences of several reasons, in their order.
@@ -64,6 +76,13 @@ mod tests {
         let imperial = Words::new(Language::English, UnitSystem::Imperial);
         assert_eq!(metric.reason(&reason), "3.1 m to 21.5 m");
         assert_eq!(imperial.reason(&reason), "10 ft to 71 ft");
+    }
+
+    #[test]
+    fn a_sentence_begins_large_though_a_name_begins_it() {
+        let words = Words::new(Language::English, UnitSystem::Metric);
+        let cap = Reason::new("cap.bracket-not-named").term("name", "defect-kind.decay");
+        assert!(words.reason(&cap).starts_with("Decay or cavity."));
     }
 
     #[test]

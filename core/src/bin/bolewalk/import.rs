@@ -8,8 +8,9 @@ use bolewalk_core::error::BookError;
 use bolewalk_core::intake::{make_unique, read_site_file_at};
 use bolewalk_core::judge::codebook::starter_codes;
 use bolewalk_core::photo::import_photo;
-use bolewalk_core::record::{Fault, Id, SiteFile};
+use bolewalk_core::record::{Fault, Id, Photo, SiteFile};
 use bolewalk_core::store::{Author, PHOTOS, Store};
+use rayon::prelude::*;
 
 use super::answer::DAMAGED;
 use super::clock::now;
@@ -51,26 +52,30 @@ pub fn import(file: &Path, into: &Path, by: &str) -> Result<ExitCode, BookError>
     Ok(ExitCode::SUCCESS)
 }
 
-/// Takes every photo into the book's folder before the log names it; all faults are told at once.
-fn take_photos(file: &mut SiteFile, beside: &Path, photos: &Path) -> Result<(), BookError> {
+/// Takes every photo into the book's folder before the log names it, on every core; all faults are
+/// told at once.
+pub fn take_photos(file: &mut SiteFile, beside: &Path, photos: &Path) -> Result<(), BookError> {
+    let trees = file.site.trees.iter_mut();
+    let mut named: Vec<&mut Photo> = trees
+        .flat_map(|tree| &mut tree.inspections)
+        .flat_map(|seen| &mut seen.photos)
+        .collect();
+    let taken: Vec<_> = named
+        .par_iter()
+        .map(|photo| import_photo(&beside.join(&photo.file), photos))
+        .collect();
     let mut faults: Vec<Fault> = Vec::new();
-    for tree in &mut file.site.trees {
-        for photo in tree
-            .inspections
-            .iter_mut()
-            .flat_map(|seen| &mut seen.photos)
-        {
-            match import_photo(&beside.join(&photo.file), photos) {
-                Ok(taken) => {
-                    let read = taken.record(None);
-                    photo.file = read.file;
-                    photo.taken = photo.taken.or(read.taken);
-                    photo.position = photo.position.or(read.position);
-                    photo.direction_deg = photo.direction_deg.or(read.direction_deg);
-                }
-                Err(BookError::Refused { faults: found }) => faults.extend(found),
-                Err(other) => return Err(other),
+    for (photo, taken) in named.iter_mut().zip(taken) {
+        match taken {
+            Ok(taken) => {
+                let read = taken.record(None);
+                photo.file = read.file;
+                photo.taken = photo.taken.or(read.taken);
+                photo.position = photo.position.or(read.position);
+                photo.direction_deg = photo.direction_deg.or(read.direction_deg);
             }
+            Err(BookError::Refused { faults: found }) => faults.extend(found),
+            Err(other) => return Err(other),
         }
     }
     if faults.is_empty() {

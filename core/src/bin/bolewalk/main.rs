@@ -5,11 +5,15 @@
 mod answer;
 mod check;
 mod clock;
-#[cfg(test)]
 mod demo;
 mod import;
+mod judge;
+mod lines;
+mod place;
+mod progress;
 mod rules;
 mod schema;
+mod summary;
 mod zones;
 
 use std::path::PathBuf;
@@ -27,6 +31,11 @@ struct Desk {
 
 #[derive(Subcommand)]
 enum Command {
+    /// The whole job on an invented property: field book, judgement, papers, map files.
+    ///
+    /// Makes a folder with a field book of one property that does not exist, prints the judgement
+    /// of its trees, and writes the papers and the map files beside it.
+    Demo(demo::Asked),
     /// Look over a site file or a field book and tell every fault with its place.
     ///
     /// A site file is checked against its schema, its shapes, its tags and its references; a field
@@ -46,6 +55,12 @@ enum Command {
         #[arg(long, default_value = "")]
         by: String,
     },
+    /// Judge every tree of a property: may it be climbed, within which limits, who stands where.
+    ///
+    /// Prints one table, then in words what must be closed, moved, guarded or emptied, which trees
+    /// may not be worked on together, and the reasons tree by tree. It never says that a tree is
+    /// safe; what nobody looked at is a gap, not a pass.
+    Judge(judge::Asked),
     /// Drop zone and keep-out distance of every tree of a site file, a line per way of working.
     ///
     /// Each line names the rule that fixed it and its source. What is missing is told, never
@@ -60,6 +75,11 @@ enum Command {
         #[arg(long)]
         imperial: bool,
     },
+    /// Write the client's site summary and the crew's climb sheets as PDF.
+    ///
+    /// The summary tells a client what was seen, what is proposed and what to close; it carries
+    /// neither score nor verdict. The climb sheets are a page a tree for the crew at its foot.
+    Summary(summary::Asked),
     /// Print the JSON Schema of the site file, for editors and other programs.
     Schema,
     /// Print a rule set: every distance, factor and threshold with its unit and its source.
@@ -80,6 +100,9 @@ fn main() -> ExitCode {
     let done = match Desk::parse().command {
         Command::Check { place } => check::check(&place),
         Command::Import { file, into, by } => import::import(&file, &into, &by),
+        Command::Demo(asked) => demo::demo(&asked),
+        Command::Summary(asked) => summary::summary(&asked),
+        Command::Judge(asked) => judge::judge(&asked),
         Command::Zones {
             file,
             tag,

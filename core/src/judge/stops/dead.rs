@@ -26,9 +26,9 @@ pub(super) fn of_tree(case: &TreeCase, stops: &mut Vec<Reason>) {
         stops.push(Reason::new("stop.ash-beetle"));
     }
     let most = case.site.rules.number(Rule::StopAshDiebackPct);
-    if let Some(lost) = look.dieback_pct.filter(|lost| *lost > most) {
+    if look.dieback_pct.is_some_and(|lost| lost > most) {
         let stop = Reason::new("stop.ash-dieback");
-        stops.push(stop.number("lost", lost, Quantity::Percent));
+        stops.push(stop.number("lost", most, Quantity::Percent));
     } else if let Some(defect) = case
         .defects()
         .find(|defect| defect.kind == DefectKind::Dieback && defect.grade == 3)

@@ -5,11 +5,19 @@ mod bark;
 mod base;
 mod branching;
 mod canvas;
+mod conifer;
 mod foliage;
+mod foot;
+mod hanger;
+mod house;
+mod lens;
 mod limb;
 mod noise;
 mod setting;
+mod soil;
+mod standing;
 mod stem;
+mod upward;
 mod whole;
 
 use std::path::{Path, PathBuf};
@@ -24,7 +32,7 @@ use canvas::Canvas;
 use noise::Dice;
 
 /// Width of a picture in pixels; it is three quarters as high.
-const WIDE_PX: u32 = 1024;
+const WIDE_PX: u32 = 960;
 /// Quality of the pictures.
 const QUALITY: u8 = 84;
 
@@ -101,6 +109,19 @@ impl PictureSubject {
         PictureSubject::CrownLookingUp,
     ];
 
+    /// Its word in file names, such as `stem-cavity`.
+    pub fn file_word(self) -> String {
+        let name = format!("{self:?}");
+        let mut word = String::with_capacity(name.len() + 2);
+        for letter in name.chars() {
+            if letter.is_ascii_uppercase() && !word.is_empty() {
+                word.push('-');
+            }
+            word.push(letter.to_ascii_lowercase());
+        }
+        word
+    }
+
     /// What it shows, in words for the picture's record.
     pub fn description(self) -> &'static str {
         match self {
@@ -146,7 +167,7 @@ pub struct PictureOrder {
     pub direction_deg: f64,
 }
 
-/// Draws a subject, 1024 × 768 pixels; the same seed gives the same picture.
+/// Draws a subject, 960 × 720 pixels; the same seed gives the same picture.
 pub fn draw_picture(subject: PictureSubject, seed: u64) -> RgbImage {
     draw_at(subject, seed, WIDE_PX)
 }
@@ -156,7 +177,7 @@ fn draw_at(subject: PictureSubject, seed: u64, wide_px: u32) -> RgbImage {
     let mut dice = Dice::new(seed ^ ((subject as u64) << 40));
     let draw: fn(&mut Canvas, &mut Dice) = match subject {
         PictureSubject::BroadleafWhole => whole::broadleaf,
-        PictureSubject::ConiferWhole => whole::conifer,
+        PictureSubject::ConiferWhole => conifer::conifer,
         PictureSubject::DeadTree => whole::dead,
         PictureSubject::DiebackCrown => whole::dieback,
         PictureSubject::LeaningTree => whole::leaning,
@@ -170,12 +191,12 @@ fn draw_at(subject: PictureSubject, seed: u64, wide_px: u32) -> RgbImage {
         PictureSubject::StemCrack => stem::crack,
         PictureSubject::BracketAtBase => base::bracket,
         PictureSubject::RootFlare => base::flare,
-        PictureSubject::HeavedSoil => base::heave,
-        PictureSubject::CutRoots => base::cut_roots,
+        PictureSubject::HeavedSoil => soil::heave,
+        PictureSubject::CutRoots => soil::cut_roots,
         PictureSubject::CodominantUnion => aloft::codominant,
-        PictureSubject::Hanger => aloft::hanger,
+        PictureSubject::Hanger => hanger::hanger,
         PictureSubject::AnchorUnion => aloft::anchor,
-        PictureSubject::CrownLookingUp => aloft::looking_up,
+        PictureSubject::CrownLookingUp => upward::looking_up,
     };
     draw(&mut canvas, &mut dice);
     canvas.develop(dice.between(0.94, 1.06), seed)

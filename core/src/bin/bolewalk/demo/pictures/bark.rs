@@ -3,7 +3,7 @@
 use std::sync::OnceLock;
 
 use super::canvas::{Tint, mix, times, tint};
-use super::noise::{cloud, fine, ramp, speck};
+use super::noise::{cell, cloud, fine, ramp, speck};
 
 /// Edge of a tile in texels; a power of two.
 const TILE: usize = 512;
@@ -44,11 +44,9 @@ impl BarkKind {
 }
 
 fn look_up(tile: &[BarkPoint], u: f32, v: f32) -> BarkPoint {
-    let (x, y) = (u * TILE as f32, v * TILE as f32);
-    let (left, top) = (x.floor(), y.floor());
-    let (fx, fy) = (x - left, y - top);
+    let ((left, fx), (top, fy)) = (cell(u * TILE as f32), cell(v * TILE as f32));
     let mask = TILE as i32 - 1;
-    let (x0, y0) = (left as i32 & mask, top as i32 & mask);
+    let (x0, y0) = (left & mask, top & mask);
     let (x1, y1) = ((x0 + 1) & mask, (y0 + 1) & mask);
     let at = |x: i32, y: i32| &tile[y as usize * TILE + x as usize];
     let (a, b, c, d) = (at(x0, y0), at(x1, y0), at(x0, y1), at(x1, y1));
@@ -132,10 +130,11 @@ fn height(kind: BarkKind, u: f32, v: f32) -> f32 {
             ridge * (0.62 + 0.16 * ramp(0.0, 0.2, crack) + 0.22 * grain) + 0.10 * fine(u * 2.0, v)
         }
         BarkKind::Plated => {
-            let (plate, mark) = seam(u + bend_u * 0.1, v + bend_v * 0.1, 8, 5, 21);
-            let (flake, lift) = seam(u + bend_u * 0.2, v + bend_v * 0.2, 20, 16, 25);
-            let plate = ramp(-0.02, 0.24, plate);
-            plate * (0.55 + 0.15 * mark + 0.22 * lift * ramp(0.0, 0.1, flake) + 0.1 * grain)
+            let (plate, mark) = seam(u + bend_u * 0.26, v + bend_v * 0.34, 9, 3, 21);
+            let (flake, lift) = seam(u + bend_u * 0.3, v + bend_v * 0.3, 16, 15, 25);
+            let plate = ramp(-0.06, 0.34, plate);
+            let scale = 0.30 * lift * ramp(-0.02, 0.12, flake);
+            plate * (0.46 + 0.12 * mark + scale + 0.16 * grain)
         }
         BarkKind::Smooth => {
             let bands = cloud(u * 0.5, v * 6.0 + bend_v * 0.4);
@@ -165,15 +164,15 @@ fn colour(kind: BarkKind, u: f32, v: f32, height: f32) -> Tint {
             mix(tint(136, 124, 108), tint(118, 110, 101), patch),
             ramp(0.08, 0.82, height),
         ),
-        BarkKind::Plated => mix(
-            tint(52, 38, 31),
-            mix(
-                tint(158, 106, 76),
-                tint(142, 122, 106),
-                ramp(0.35, 0.65, patch),
-            ),
-            ramp(0.08, 0.6, height),
-        ),
+        BarkKind::Plated => {
+            let flaked = ramp(
+                0.40,
+                0.75,
+                cloud(u * 2.0 + 0.3, v * 2.0 + 0.7) + 0.3 * (height - 0.6),
+            );
+            let plate = mix(tint(126, 112, 100), tint(150, 112, 88), flaked);
+            mix(tint(66, 51, 42), plate, ramp(0.05, 0.66, height))
+        }
         BarkKind::Smooth => mix(tint(112, 108, 99), tint(152, 149, 139), patch),
         BarkKind::Pale => mix(
             mix(tint(222, 216, 204), tint(196, 186, 170), patch),

@@ -1,8 +1,4 @@
-//! A picture in linear light, the pens that draw on it, and what a lens and a sensor do to it.
-
-use image::RgbImage;
-
-use super::noise::{ramp, speck};
+//! A picture in linear light, and the pens that draw on it.
 
 /// Red, green and blue in linear light; 1 is white paper in the sun.
 pub type Tint = [f32; 3];
@@ -32,11 +28,11 @@ pub fn through(a: Tint, b: Tint) -> Tint {
 
 /// The drawing: coordinates are 1200 × 900 units, x to the right, y down.
 pub struct Canvas {
-    wide: usize,
-    high: usize,
+    pub(super) wide: usize,
+    pub(super) high: usize,
     /// Pixels a unit.
     pub scale: f32,
-    pixels: Vec<Tint>,
+    pub(super) pixels: Vec<Tint>,
 }
 
 impl Canvas {
@@ -224,106 +220,10 @@ impl Canvas {
             }
         }
     }
-
-    /// Softens the picture so far, as a lens does to what lies behind the sharp plane: boxes of
-    /// `reach` units, twice in each direction.
-    pub fn soften(&mut self, reach: f32) {
-        let half = (reach * self.scale).round() as usize;
-        if half == 0 {
-            return;
-        }
-        for _ in 0..2 {
-            box_rows(&mut self.pixels, self.wide, half);
-            box_columns(&mut self.pixels, self.wide, half);
-        }
-    }
-
-    /// Lens, sensor and developing: dark corners, grain, tone curve; `exposure` 1 is plain.
-    pub fn develop(&self, exposure: f32, seed: u64) -> RgbImage {
-        let mut out = vec![0_u8; self.pixels.len() * 3];
-        let (mid_x, mid_y) = (self.wide as f32 / 2.0, self.high as f32 / 2.0);
-        let reach2 = mid_x * mid_x + mid_y * mid_y;
-        let last = self.pixels.len() - 1;
-        for (index, bytes) in out.chunks_exact_mut(3).enumerate() {
-            let pixel = self.through_lens(index, last);
-            let (column, row) = (index % self.wide, index / self.wide);
-            let (dx, dy) = (column as f32 - mid_x, row as f32 - mid_y);
-            let corner = 1.0 - 0.28 * (dx * dx + dy * dy) / reach2;
-            let light = exposure * corner;
-            let grain = speck(column as i32, row as i32, seed as u32) - 0.5;
-            for (channel, byte) in pixel.iter().zip(bytes.iter_mut()) {
-                let x = (channel * light).max(0.0);
-                // Highlights roll off; shadows keep a little veil.
-                let x = x * (1.0 + x * 0.35) / (1.0 + x * 0.75);
-                let value = (x + 0.0012).sqrt();
-                let value = value + 0.22 * (ramp(0.0, 1.0, value) - value);
-                let noisy = value + grain * (0.035 - 0.018 * value.min(1.0));
-                *byte = (noisy * 255.0).clamp(0.0, 255.0) as u8;
-            }
-        }
-        RgbImage::from_raw(self.wide as u32, self.high as u32, out).unwrap_or_default()
-    }
-}
-
-impl Canvas {
-    /// A pixel with the little that a lens spreads into it from its four neighbours.
-    fn through_lens(&self, index: usize, last: usize) -> Tint {
-        let at = |i: usize| self.pixels[i.min(last)];
-        let (left, right) = (at(index.saturating_sub(1)), at(index + 1));
-        let (above, below) = (at(index.saturating_sub(self.wide)), at(index + self.wide));
-        let here = at(index);
-        [0, 1, 2].map(|c| here[c] * 0.52 + (left[c] + right[c] + above[c] + below[c]) * 0.12)
-    }
 }
 
 fn lay(pixel: &mut Tint, colour: Tint, cover: f32) {
     for (under, over) in pixel.iter_mut().zip(colour) {
         *under += (over - *under) * cover;
-    }
-}
-
-fn box_rows(pixels: &mut [Tint], wide: usize, half: usize) {
-    let mut line = vec![[0.0; 3]; wide];
-    for row in pixels.chunks_exact_mut(wide) {
-        line.copy_from_slice(row);
-        let share = 1.0 / (2 * half + 1) as f32;
-        let at = |i: isize| line[i.clamp(0, wide as isize - 1) as usize];
-        let mut sum = [0.0_f32; 3];
-        for i in -(half as isize)..=half as isize {
-            let p = at(i);
-            (0..3).for_each(|c| sum[c] += p[c]);
-        }
-        for (i, out) in row.iter_mut().enumerate() {
-            *out = sum.map(|s| s * share);
-            let (add, drop) = (at((i + half + 1) as isize), at(i as isize - half as isize));
-            (0..3).for_each(|c| sum[c] += add[c] - drop[c]);
-        }
-    }
-}
-
-/// Down the columns, a whole row at a time so that memory is read in order.
-fn box_columns(pixels: &mut [Tint], wide: usize, half: usize) {
-    let high = pixels.len() / wide;
-    let source = pixels.to_vec();
-    let share = 1.0 / (2 * half + 1) as f32;
-    let row_at = |i: isize| {
-        let row = i.clamp(0, high as isize - 1) as usize;
-        &source[row * wide..(row + 1) * wide]
-    };
-    let mut sums = vec![[0.0_f32; 3]; wide];
-    for i in -(half as isize)..=half as isize {
-        for (sum, p) in sums.iter_mut().zip(row_at(i)) {
-            (0..3).for_each(|c| sum[c] += p[c]);
-        }
-    }
-    for (i, row) in pixels.chunks_exact_mut(wide).enumerate() {
-        let (add, drop) = (
-            row_at((i + half + 1) as isize),
-            row_at(i as isize - half as isize),
-        );
-        for ((out, sum), (add, drop)) in row.iter_mut().zip(&mut sums).zip(add.iter().zip(drop)) {
-            *out = sum.map(|s| s * share);
-            (0..3).for_each(|c| sum[c] += add[c] - drop[c]);
-        }
     }
 }

@@ -151,14 +151,23 @@ pub fn bent(knots: &[Knot]) -> Vec<Knot> {
 /// Draws a limb along `knots`.
 pub fn limb(canvas: &mut Canvas, knots: &[Knot], skin: &Skin, light: &Light) {
     let mut along = knots[0].x * 0.37 + knots[0].y * 0.11;
-    for pair in knots.windows(2) {
-        piece(canvas, pair[0], pair[1], along, skin, light);
+    for (number, pair) in knots.windows(2).enumerate() {
+        piece(canvas, [pair[0], pair[1]], along, number == 0, skin, light);
         let (dx, dy) = (pair[1].x - pair[0].x, pair[1].y - pair[0].y);
         along += (dx * dx + dy * dy).sqrt();
     }
 }
 
-fn piece(canvas: &mut Canvas, a: Knot, b: Knot, along: f32, skin: &Skin, light: &Light) {
+/// A straight piece with a round far end; only the `first` has a round near end too, since the
+/// others would lay theirs over the bark before them.
+fn piece(
+    canvas: &mut Canvas,
+    [a, b]: [Knot; 2],
+    along: f32,
+    first: bool,
+    skin: &Skin,
+    light: &Light,
+) {
     let (dx, dy) = (b.x - a.x, b.y - a.y);
     let length = (dx * dx + dy * dy).sqrt().max(0.01);
     let (ux, uy) = (dx / length, dy / length);
@@ -173,6 +182,9 @@ fn piece(canvas: &mut Canvas, a: Knot, b: Knot, along: f32, skin: &Skin, light: 
     canvas.within(corners, |x, y| {
         let (px, py) = (x - a.x, y - a.y);
         let reached = px * ux + py * uy;
+        if !first && reached < -0.7 {
+            return None;
+        }
         let t = (reached / length).clamp(0.0, 1.0);
         let radius = a.radius + (b.radius - a.radius) * t;
         let across = py * ux - px * uy;
@@ -210,6 +222,8 @@ pub struct Surface {
     pub n: [f32; 3],
     /// 1 open, 0 no light.
     pub open: f32,
+    /// 1 where the stem is, 0 where the ground hides it.
+    pub there: f32,
 }
 
 /// An upright stem by rows: `shape(y)` gives middle and radius in units; `mark` changes the
@@ -253,9 +267,13 @@ pub fn stem(
                 (1.0 - u * u).sqrt() + 0.05,
             ],
             open: (1.0 - 0.5 * u * u * u * u) * (0.45 + 0.55 * ramp(0.0, 0.6, point.height)),
+            there: 1.0,
         };
         mark(x, y, u, &mut surface);
         let lit = light.on(surface.n, x, y);
-        Some((times(through(surface.colour, lit), surface.open), cover))
+        Some((
+            times(through(surface.colour, lit), surface.open),
+            cover * surface.there,
+        ))
     });
 }

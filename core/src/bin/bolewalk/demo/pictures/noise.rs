@@ -11,7 +11,11 @@ pub struct Dice(u64);
 
 impl Dice {
     pub fn new(seed: u64) -> Self {
-        Dice(seed.wrapping_mul(0x9e37_79b9_7f4a_7c15) ^ 0x1234_5678_9abc_def1)
+        // Scattered first: neighbouring seeds must not share a stretch of one stream.
+        let mut z = seed.wrapping_add(0x1234_5678_9abc_def1);
+        z = (z ^ (z >> 32)).wrapping_mul(0xd6e8_feb8_6659_fd93);
+        z = (z ^ (z >> 32)).wrapping_mul(0xd6e8_feb8_6659_fd93);
+        Dice(z ^ (z >> 32))
     }
 
     /// 0 to under 1.
@@ -49,6 +53,19 @@ pub fn speck(x: i32, y: i32, seed: u32) -> f32 {
     ((h ^ (h >> 15)) >> 8) as f32 / (1_u32 << 24) as f32
 }
 
+/// A sensor's noise, −0.5 to 0.5, for `wide` neighbours in `row`; at most 4096.
+pub fn grain(row: usize, seed: u64, wide: usize) -> &'static [f32] {
+    const LONG: usize = 1 << 14;
+    static GRAIN: OnceLock<Vec<f32>> = OnceLock::new();
+    let all = GRAIN.get_or_init(|| {
+        let mut dice = Dice::new(977);
+        (0..LONG + 4096).map(|_| dice.part() - 0.5).collect()
+    });
+    // Rows start far apart, so that the eye finds no repetition.
+    let start = (row.wrapping_mul(7919) ^ (seed as usize).wrapping_mul(104_729)) % LONG;
+    &all[start..start + wide.min(4096)]
+}
+
 /// Cloudy noise (six octaves) in about 0 to 1, mean 0.5; repeats at every whole number.
 pub fn cloud(x: f32, y: f32) -> f32 {
     static CLOUD: OnceLock<Vec<f32>> = OnceLock::new();
@@ -62,16 +79,21 @@ pub fn fine(x: f32, y: f32) -> f32 {
 }
 
 fn look_up(tile: &[f32], x: f32, y: f32) -> f32 {
-    let (x, y) = (x * TILE as f32, y * TILE as f32);
-    let (left, top) = (x.floor(), y.floor());
-    let (fx, fy) = (x - left, y - top);
+    let ((left, fx), (top, fy)) = (cell(x * TILE as f32), cell(y * TILE as f32));
     let mask = TILE as i32 - 1;
-    let (x0, y0) = (left as i32 & mask, top as i32 & mask);
+    let (x0, y0) = (left & mask, top & mask);
     let (x1, y1) = ((x0 + 1) & mask, (y0 + 1) & mask);
     let at = |x: i32, y: i32| tile[y as usize * TILE + x as usize];
     let upper = at(x0, y0) + (at(x1, y0) - at(x0, y0)) * fx;
     let lower = at(x0, y1) + (at(x1, y1) - at(x0, y1)) * fx;
     upper + (lower - upper) * fy
+}
+
+/// Whole part (rounded down) and the rest; the platform's own floor is a slow call.
+pub fn cell(value: f32) -> (i32, f32) {
+    let toward_zero = value as i32;
+    let whole = toward_zero - i32::from(value < toward_zero as f32);
+    (whole, value - whole as f32)
 }
 
 /// Value noise of `count` octaves, the coarsest with `coarsest` cells over the tile's edge.

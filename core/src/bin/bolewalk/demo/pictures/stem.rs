@@ -125,12 +125,12 @@ pub fn wound(canvas: &mut Canvas, dice: &mut Dice) {
         dice.between(410.0, 470.0),
     ];
     let reach = [dice.between(120.0, 140.0), dice.between(130.0, 155.0)];
-    let checks: Vec<f32> = (0..7).map(|i| i as f32 * 0.9 + dice.part() * 0.6).collect();
-    let rays: Vec<[f32; 2]> = checks
-        .iter()
-        .map(|&angle| {
-            let (sin, cos) = libm::sincosf(angle);
-            [cos, sin]
+    // Direction of each opened ray, how far out it reaches and how far in it begins.
+    let rays: Vec<[f32; 4]> = (0..5)
+        .map(|_| {
+            let (sin, cos) = libm::sincosf(dice.between(0.0, std::f32::consts::TAU));
+            let start = dice.between(0.05, 0.45);
+            [cos, sin, start, start + dice.between(0.15, 0.5)]
         })
         .collect();
     close.draw(canvas, |x, y, _, surface| {
@@ -150,7 +150,7 @@ fn cut_face(
     y: f32,
     edge: f32,
     outward: [f32; 2],
-    rays: &[[f32; 2]],
+    rays: &[[f32; 4]],
     surface: &mut Surface,
 ) {
     let ring = (edge * 19.0 + 1.2 * cloud(x / 600.0, y / 600.0)).fract();
@@ -165,9 +165,11 @@ fn cut_face(
     let mut check = 0.0_f32;
     for ray in rays {
         let along = outward[0] * ray[0] + outward[1] * ray[1];
-        let off = (outward[0] * ray[1] - outward[1] * ray[0]).abs() * edge * 130.0;
+        let crooked = 7.0 * (cloud(x / 330.0 + ray[0], y / 330.0) - 0.5);
+        let off = ((outward[0] * ray[1] - outward[1] * ray[0]) * edge * 130.0 + crooked).abs();
+        let reached = ramp(ray[2], ray[2] + 0.12, edge) * ramp(ray[3], ray[3] - 0.15, edge);
         if along > 0.0 {
-            check = check.max(ramp(2.6 + 2.0 * (1.0 - edge), 0.4, off) * ramp(0.04, 0.2, edge));
+            check = check.max(ramp(2.4 * reached + 0.2, 0.3, off) * reached);
         }
     }
     surface.colour = times(mix(stained, tint(26, 20, 16), check), line * grain);
@@ -200,7 +202,7 @@ pub fn crack(canvas: &mut Canvas, dice: &mut Dice) {
         } else if away < half + (5.0 + 9.0 * fine(shift, y / 300.0)) * open {
             // Fresh wood at the lips, splintered along the grain.
             let fibre = fine(x / 60.0, y / 900.0);
-            surface.colour = mix(tint(122, 96, 68), tint(196, 170, 130), fibre);
+            surface.colour = mix(tint(104, 84, 62), tint(170, 146, 112), fibre);
             surface.n[0] += off.signum() * 0.35;
             surface.open = 0.95;
         } else if away < half + 60.0 {

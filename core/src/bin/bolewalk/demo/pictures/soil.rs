@@ -1,6 +1,12 @@
-//! Soil heaved by a moving root plate, and roots cut.
+//! The soil beside a stem: heaved, cracked, dug open.
 
-use super::*;
+use super::bark::BarkKind;
+use super::canvas::{Canvas, HIGH, Tint, WIDE, mix, through, times, tint};
+use super::foliage;
+use super::foot::Foot;
+use super::limb::{Knot, Light, Skin, bent, limb};
+use super::noise::{Dice, cloud, fine, ramp};
+use super::setting::soil_at;
 
 /// Soil lifted on one side of a leaning stem, cracks around it.
 pub fn heave(canvas: &mut Canvas, dice: &mut Dice) {
@@ -51,7 +57,7 @@ fn mound(canvas: &mut Canvas, foot: &Foot, side: f32) {
 /// The open cracks around the plate: one gapes, finer ones run beside it.
 fn gap_in_soil(canvas: &mut Canvas, foot: &Foot, side: f32) {
     let (cx, cy) = (foot.x + side * 170.0, foot.ground + 62.0);
-    for (wide, drop, gape) in [(430.0, 66.0, 12.0), (500.0, 104.0, 4.0), (300.0, 20.0, 3.0)] {
+    for (wide, drop, gape) in [(430.0, 66.0, 10.0), (250.0, 128.0, 3.0)] {
         soil_crack(canvas, [cx, cy], [wide, drop], gape);
     }
 }
@@ -93,7 +99,7 @@ fn soil_crack(canvas: &mut Canvas, at: [f32; 2], reach: [f32; 2], gape: f32) {
 
 fn torn_roots(canvas: &mut Canvas, foot: &Foot, side: f32, dice: &mut Dice) {
     let mut skin = Skin::of(BarkKind::Bare, 150.0);
-    skin.cast = [0.72, 0.52, 0.38];
+    skin.cast = [0.46, 0.36, 0.28];
     for _ in 0..9 {
         let x = foot.x + side * dice.between(120.0, 420.0);
         let y = foot.ground + dice.between(20.0, 84.0);
@@ -116,14 +122,6 @@ fn torn_roots(canvas: &mut Canvas, foot: &Foot, side: f32, dice: &mut Dice) {
             },
         ];
         limb(canvas, &bent(&knots), &skin, &foot.light);
-        canvas.spot(
-            knots[2].x,
-            knots[2].y,
-            [3.2, 2.4],
-            [1.0, 0.0],
-            tint(222, 190, 140),
-            0.9,
-        );
     }
 }
 
