@@ -46,20 +46,20 @@ pub enum BookError {
         place: String,
     },
     /// A file or folder cannot be written.
-    #[error("cannot write {place}: {cause}")]
+    #[error("cannot write {place}: {reason}")]
     Unwritable {
         /// What could not be written.
         place: String,
-        /// The system's reason.
-        cause: String,
+        /// The system's reason. (Kotlin's exceptions have a `cause` of their own.)
+        reason: String,
     },
     /// A file or folder cannot be read.
-    #[error("cannot read {place}: {cause}")]
+    #[error("cannot read {place}: {reason}")]
     Unreadable {
         /// What could not be read.
         place: String,
-        /// The system's reason.
-        cause: String,
+        /// The system's reason. (Kotlin's exceptions have a `cause` of their own.)
+        reason: String,
     },
     /// Another program holds the field book; trying again is safe.
     #[error("{place} is in use")]
@@ -89,7 +89,7 @@ impl BookError {
             },
             _ => BookError::Unreadable {
                 place,
-                cause: cause.to_string(),
+                reason: cause.to_string(),
             },
         }
     }
@@ -103,7 +103,7 @@ impl BookError {
             }
             _ => BookError::Unwritable {
                 place,
-                cause: cause.to_string(),
+                reason: cause.to_string(),
             },
         }
     }

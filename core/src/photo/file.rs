@@ -21,7 +21,7 @@ pub(super) fn read_within(path: &Path, limit: u64) -> Result<Contents, BookError
     if !about.is_file() {
         return Err(BookError::Unreadable {
             place: path.display().to_string(),
-            cause: "not a file".to_owned(),
+            reason: "not a file".to_owned(),
         });
     }
     if about.len() > limit {

@@ -12,11 +12,11 @@ impl From<Error> for BookError {
         let place = DATABASE.to_owned();
         match &fault {
             Error::SqliteFailure(code, _) => {
-                let cause = fault.to_string();
+                let reason = fault.to_string();
                 match code.code {
                     ErrorCode::DatabaseCorrupt | ErrorCode::NotADatabase => BookError::Damaged {
                         place,
-                        detail: cause,
+                        detail: reason,
                         kept: String::new(),
                     },
                     ErrorCode::DiskFull => BookError::DiskFull { place },
@@ -24,10 +24,10 @@ impl From<Error> for BookError {
                         BookError::Busy { place }
                     }
                     ErrorCode::ReadOnly | ErrorCode::PermissionDenied | ErrorCode::CannotOpen => {
-                        BookError::Unwritable { place, cause }
+                        BookError::Unwritable { place, reason }
                     }
-                    ErrorCode::SystemIoFailure => failed_io(code.extended_code, place, cause),
-                    _ => BookError::Defect { detail: cause },
+                    ErrorCode::SystemIoFailure => failed_io(code.extended_code, place, reason),
+                    _ => BookError::Defect { detail: reason },
                 }
             }
             Error::FromSqlConversionFailure(..)
@@ -45,12 +45,12 @@ impl From<Error> for BookError {
     }
 }
 
-fn failed_io(extended: i32, place: String, cause: String) -> BookError {
+fn failed_io(extended: i32, place: String, reason: String) -> BookError {
     match extended {
         ffi::SQLITE_IOERR_READ | ffi::SQLITE_IOERR_SHORT_READ | ffi::SQLITE_IOERR_FSTAT => {
-            BookError::Unreadable { place, cause }
+            BookError::Unreadable { place, reason }
         }
-        _ => BookError::Unwritable { place, cause },
+        _ => BookError::Unwritable { place, reason },
     }
 }
 

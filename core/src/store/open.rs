@@ -151,7 +151,7 @@ fn refuse_foreign(path: &Path, format: u32, application: u32) -> Result<(), Book
     if application != migrate::APPLICATION_ID && (format, application) != (0, 0) {
         return Err(BookError::Unreadable {
             place,
-            cause: "it is a database of another program".to_owned(),
+            reason: "it is a database of another program".to_owned(),
         });
     }
     Ok(())

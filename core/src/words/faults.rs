@@ -57,8 +57,8 @@ impl Words {
             BookError::DiskFull { place } | BookError::Busy { place } => {
                 say(&[("place", Said::Text(place))])
             }
-            BookError::Unwritable { place, cause } | BookError::Unreadable { place, cause } => {
-                say(&[("place", Said::Text(place)), ("cause", Said::Text(cause))])
+            BookError::Unwritable { place, reason } | BookError::Unreadable { place, reason } => {
+                say(&[("place", Said::Text(place)), ("cause", Said::Text(reason))])
             }
             BookError::Stopped => say(&[]),
             BookError::Defect { detail } => say(&[("detail", Said::Text(detail))]),
@@ -194,11 +194,11 @@ mod tests {
             },
             BookError::Unwritable {
                 place: place.clone(),
-                cause: text("cause"),
+                reason: text("cause"),
             },
             BookError::Unreadable {
                 place: place.clone(),
-                cause: text("cause"),
+                reason: text("cause"),
             },
             BookError::Busy { place },
             BookError::Stopped,

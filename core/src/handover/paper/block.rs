@@ -178,10 +178,10 @@ impl Photo {
     /// # Errors
     /// [`BookError::Unreadable`] when the bytes are no JPEG.
     pub fn from_jpeg(jpeg: Vec<u8>, described: &str, caption: Rich) -> Result<Self, BookError> {
-        let image = krilla::image::Image::from_jpeg(jpeg.into(), false).map_err(|cause| {
+        let image = krilla::image::Image::from_jpeg(jpeg.into(), false).map_err(|reason| {
             BookError::Unreadable {
                 place: described.to_owned(),
-                cause,
+                reason,
             }
         })?;
         Ok(Photo {
