@@ -19,9 +19,6 @@ fn an_inventory_of_14487_trees_is_one_edit_and_one_undo() {
     assert_eq!(loaded, file);
     assert!(done.changes > 14_487 * 8);
     println!("put {put:?}, read {read:?}");
-    // A build without optimisation is some times slower than what a phone gets.
-    let most_s = if cfg!(debug_assertions) { 60 } else { 5 };
-    assert!(put.as_secs() < most_s, "{put:?}");
     store.undo(Some(&Id::from("s")), &ana(1)).unwrap().unwrap();
     assert!(store.read().load_book().unwrap().sites.is_empty());
     store.redo(Some(&Id::from("s")), &ana(2)).unwrap().unwrap();
