@@ -55,7 +55,7 @@ fn sorted(path: &Path, cause: &rusqlite::Error) -> BookError {
             | rusqlite::ErrorCode::PermissionDenied,
         ) => BookError::Unwritable {
             place,
-            cause: cause.to_string(),
+            reason: cause.to_string(),
         },
         _ => BookError::Defect {
             detail: cause.to_string(),
