@@ -599,6 +599,9 @@ fault-newer-format = This was written in a newer format. Update this version to 
 fault-form = This value does not fit its field. Nothing was changed.
 fault-record = This record is not whole. Nothing was changed.
 fault-id-taken = This id is already in use. Nothing was changed.
+fault-needed = This is needed. Enter it.
+fault-not-whole = This has to be a whole number.
+fault-no-position = This is no position on Earth. Wait for a fix and take it again.
 fault-top-below-base = The top comes out below the base. Check that both readings were taken from one spot and not swapped.
 fault-change = A line of the log does not fit and was not taken over.
 
@@ -971,6 +974,58 @@ work-finding-factor = factor of a finding
 work-score = score
 
 ## Pages and offers
+
+# Pages.
+page-book = Field book
+page-tree-count = { $count ->
+    [0] no trees yet
+    [one] one tree
+   *[other] { $count } trees
+}
+page-client-and-trees = { $client } · { $trees }
+rule-set-us = United States
+
+page-today = Today
+unit-system-metric = meters and kilograms
+unit-system-imperial = feet and pounds
+
+# What a button says: `offer.<id of the command>`; what was done: `done.<id>`.
+offer-settings-change = Units and name
+done-settings-change = Settings kept.
+offer-site-change = Change the property
+done-site-change = Property changed.
+offer-tree-change = Change the tree
+done-tree-change = Tree changed.
+offer-site-add = Add a property
+done-site-add = Property added.
+offer-tree-add = Add a tree
+done-tree-add = Tree added.
+
+# Labels of inputs: `input.<id of the input>`; why it is asked: `<id of the input>.why`.
+input-settings-units = Units
+input-settings-person = Who holds this phone
+input-tree-other_access = Could it be done without climbing?
+input-tree-walk_order = Place in the walk
+input-tree-note = Notes
+input-site-name = Name of the property
+input-site-client = Client
+input-site-address = Address or directions
+input-site-rule_set = Rules
+input-site-outline = Property edge
+input-site-note = Notes
+input-tree-tag = Tag
+input-tree-species = Species
+input-tree-position = Position
+input-tree-way = Way of working
+site-rule_set-why = Distances and limits come from the rules of the region.
+site-outline-why = The keep-out may run over the edge; then the neighbor has to be asked.
+settings-person-why = Every change carries the name of who made it.
+tree-other_access-why = Nobody has to climb a tree that can be worked on in another way.
+tree-walk_order-why = Trees are listed in the order in which the crew walks.
+tree-tag-why = The number on the tree or on the plan; each tree has its own.
+tree-species-why = Strength and weight of the wood follow from the species. A genus is enough to begin with.
+tree-position-why = Without a position the plan cannot show the tree or what stands near it.
+tree-way-why = The keep-out distance and who may do it follow from the way of working.
 
 ## Papers: site summary and climb sheets
 

@@ -2,6 +2,7 @@
 //! kebab case, such as `way-of-working.section-rigged`.
 
 use super::catalogue::Words;
+use super::units::UnitSystem;
 use crate::judge::rules::RuleLabel;
 use crate::record::*;
 
@@ -108,12 +109,12 @@ worded! {
     Operation { Deadwood, CrownThinning, CrownRaising, CrownReduction, LimbRemoval, Clearance, StructuralPruning, Bracing, HangerRemoval, Removal, HabitatStem, Inspection }
     Priority { Immediate, Soon, Season, Routine }
     Daylight { Day, Dusk, Dark }
+    UnitSystem { Metric, Imperial }
 }
 
 #[cfg(test)]
 mod tests {
     use super::super::catalogue::Language;
-    use super::super::units::UnitSystem;
     use super::*;
 
     #[test]

@@ -1,0 +1,238 @@
+//! Entries, read in the reader's language and units, each held against its rule.
+
+use serde_json::{Value, json};
+
+use super::fill::defect;
+use crate::error::BookError;
+use crate::pages::{Ask, AskKind, CommandKind, Entry, EntryValue, asks_of, choice_ids};
+use crate::record::{Fault, LAT_DEG, LON_DEG, LatLon, NumberField, Quantity};
+use crate::words::Words;
+
+/// What was entered for a command, by input; null clears what was there.
+#[derive(Debug, Clone)]
+pub(super) struct Entered {
+    asks: &'static [Ask],
+    values: Vec<(&'static Ask, Value)>,
+}
+
+impl Entered {
+    /// Reads entries. Every fault is told at once, at its input.
+    pub(super) fn read(
+        command: CommandKind,
+        entries: &[Entry],
+        words: &Words,
+    ) -> Result<Entered, BookError> {
+        let asks = asks_of(command);
+        let mut values: Vec<(&'static Ask, Value)> = Vec::new();
+        let mut faults = Vec::new();
+        for entry in entries {
+            let ask = asks.iter().find(|ask| ask.id == entry.input);
+            let ask =
+                ask.ok_or_else(|| defect(format!("{} asks for no {}", command.id(), entry.input)))?;
+            match value_of(ask, &entry.value, words) {
+                Ok(value) => {
+                    values.retain(|(other, _)| other.id != ask.id);
+                    values.push((ask, value));
+                }
+                Err(Misread::Fault(fault)) => faults.push(fault),
+                Err(Misread::Kind) => {
+                    let detail = format!("{} does not take {:?}", ask.id, entry.value);
+                    return Err(defect(detail));
+                }
+            }
+        }
+        if faults.is_empty() {
+            Ok(Entered { asks, values })
+        } else {
+            Err(BookError::Refused { faults })
+        }
+    }
+
+    /// Refuses a new record that lacks what the command needs.
+    pub(super) fn whole(self) -> Result<Entered, BookError> {
+        let lacking = self.asks.iter().filter(|ask| ask.needed);
+        let faults: Vec<Fault> = lacking
+            .filter(|ask| self.value(ask.id).is_none_or(Value::is_null))
+            .map(|ask| Fault::new("fault.needed", ask.id, "", ""))
+            .collect();
+        if faults.is_empty() {
+            Ok(self)
+        } else {
+            Err(BookError::Refused { faults })
+        }
+    }
+
+    /// The inputs with their values, in the order of the command.
+    pub(super) fn values(&self) -> impl Iterator<Item = (&'static Ask, &Value)> {
+        self.asks.iter().filter_map(|ask| {
+            let found = self.values.iter().find(|(other, _)| other.id == ask.id);
+            found.map(|(ask, value)| (*ask, value))
+        })
+    }
+
+    /// The asks of the command.
+    pub(super) fn asks(&self) -> &'static [Ask] {
+        self.asks
+    }
+
+    /// What was entered for an input.
+    pub(super) fn value(&self, input: &str) -> Option<&Value> {
+        let found = self.values.iter().find(|(ask, _)| ask.id == input);
+        found.map(|(_, value)| value)
+    }
+}
+
+enum Misread {
+    /// The person can mend it.
+    Fault(Fault),
+    /// The shell sent a value of another kind.
+    Kind,
+}
+
+impl From<Fault> for Misread {
+    fn from(fault: Fault) -> Self {
+        Misread::Fault(fault)
+    }
+}
+
+fn value_of(ask: &Ask, value: &EntryValue, words: &Words) -> Result<Value, Misread> {
+    Ok(match (ask.kind, value) {
+        (AskKind::Number(field), EntryValue::Number { typed }) => number(ask, typed, field, words)?,
+        (AskKind::Whole(field), EntryValue::Number { typed }) => {
+            whole(ask, &number(ask, typed, field, words)?)?
+        }
+        (AskKind::Bearing(field) | AskKind::Angle(field), EntryValue::Number { typed }) => {
+            number(ask, typed, field, words)?
+        }
+        (AskKind::Bearing(field), EntryValue::Bearing { degrees })
+        | (AskKind::Angle(field), EntryValue::Tilt { degrees }) => {
+            sensed(ask, *degrees, field, words)?
+        }
+        (AskKind::Grade, EntryValue::Choice { id }) => match id.as_str() {
+            "" => Value::Null,
+            "1" | "2" | "3" => json!(id.parse::<u32>().unwrap_or(3)),
+            _ => return Err(no_choice(ask, id).into()),
+        },
+        (AskKind::Choice(of), EntryValue::Choice { id }) => {
+            if id.is_empty() {
+                Value::Null
+            } else if choice_ids(of).contains(id) {
+                json!(id)
+            } else {
+                return Err(no_choice(ask, id).into());
+            }
+        }
+        (AskKind::Choices(of), EntryValue::Choices { ids }) => {
+            let known = choice_ids(of);
+            if let Some(odd) = ids.iter().find(|id| !known.contains(id)) {
+                return Err(no_choice(ask, odd).into());
+            }
+            json!(ids)
+        }
+        (AskKind::OneOf(_), EntryValue::Choice { id }) => text_or_null(id),
+        (AskKind::SomeOf(_), EntryValue::Choices { ids }) => json!(ids),
+        (AskKind::Text(most), EntryValue::Words { text }) => text_of(ask, text, most)?,
+        (AskKind::OnDay, EntryValue::Words { text }) => day_of(ask, text)?,
+        (AskKind::YesNo, EntryValue::YesNo { yes }) => json!(yes),
+        (
+            AskKind::Fix,
+            EntryValue::Fix {
+                lat_deg,
+                lon_deg,
+                accuracy_m,
+            },
+        ) => fix(ask, *lat_deg, *lon_deg, *accuracy_m)?,
+        (AskKind::PhotoFile, EntryValue::PhotoFile { path }) => text_or_null(path),
+        (AskKind::Outline(least), EntryValue::Outline { points }) => outline(ask, points, least)?,
+        _ => return Err(Misread::Kind),
+    })
+}
+
+fn no_choice(ask: &Ask, id: &str) -> Fault {
+    Fault::new("fault.not-a-choice", ask.id, id, "")
+}
+
+fn text_or_null(text: &str) -> Value {
+    match text.trim() {
+        "" => Value::Null,
+        text => json!(text),
+    }
+}
+
+fn number(ask: &Ask, typed: &str, field: &NumberField, words: &Words) -> Result<Value, Fault> {
+    if typed.trim().is_empty() {
+        return Ok(Value::Null);
+    }
+    words
+        .read_field(typed, field, ask.id)
+        .map(|value| json!(value))
+}
+
+fn whole(ask: &Ask, value: &Value) -> Result<Value, Fault> {
+    match value.as_f64() {
+        None => Ok(Value::Null),
+        Some(number) if number.fract() == 0.0 && number >= 0.0 => Ok(json!(number as u32)),
+        Some(number) => Err(Fault::new("fault.not-whole", ask.id, number, "")),
+    }
+}
+
+fn sensed(ask: &Ask, degrees: f64, field: &NumberField, words: &Words) -> Result<Value, Fault> {
+    if field.allows(degrees) {
+        return Ok(json!(degrees));
+    }
+    let found = if degrees.is_finite() {
+        words.number(degrees, Quantity::AngleDeg)
+    } else {
+        "–".to_owned()
+    };
+    let allowed = words.range_of(field);
+    Err(Fault::new("fault.out-of-range", ask.id, found, allowed))
+}
+
+fn text_of(ask: &Ask, text: &str, most: u32) -> Result<Value, Fault> {
+    let length = text.trim().chars().count();
+    if length > most as usize {
+        let allowed = most.to_string();
+        return Err(Fault::new("fault.too-long", ask.id, length, allowed));
+    }
+    Ok(text_or_null(text))
+}
+
+fn day_of(ask: &Ask, text: &str) -> Result<Value, Fault> {
+    let text = text.trim();
+    if text.is_empty() {
+        return Ok(Value::Null);
+    }
+    match text.parse::<crate::record::Day>() {
+        Ok(day) => Ok(json!(day.to_string())),
+        Err(_) => Err(Fault::new("fault.not-a-day", ask.id, text, "2026-05-14")),
+    }
+}
+
+fn fix(ask: &Ask, lat: f64, lon: f64, accuracy_m: Option<f64>) -> Result<Value, Fault> {
+    if !LAT_DEG.allows(lat) || !LON_DEG.allows(lon) {
+        let found = format!("{lat}, {lon}");
+        return Err(Fault::new("fault.no-position", ask.id, found, ""));
+    }
+    // An accuracy that no receiver means is an unknown one.
+    let accuracy_m = accuracy_m.filter(|accuracy| crate::record::ACCURACY_M.allows(*accuracy));
+    let mut position = json!({"lat_deg": lat, "lon_deg": lon, "method": "phone_fix"});
+    if let (Some(accuracy_m), Some(fields)) = (accuracy_m, position.as_object_mut()) {
+        fields.insert("accuracy_m".to_owned(), json!(accuracy_m));
+    }
+    Ok(position)
+}
+
+fn outline(ask: &Ask, points: &[LatLon], least: u32) -> Result<Value, Fault> {
+    if points.is_empty() {
+        return Ok(json!([]));
+    }
+    if points.len() < least as usize {
+        let allowed = least.to_string();
+        return Err(Fault::new("fault.too-few", ask.id, points.len(), allowed));
+    }
+    for point in points {
+        fix(ask, point.lat_deg, point.lon_deg, None)?;
+    }
+    Ok(json!(points))
+}

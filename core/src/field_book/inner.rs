@@ -1,0 +1,130 @@
+//! What the exported object guards: store, clock, settings, and the tokens already used.
+
+use std::path::Path;
+
+use serde::{Deserialize, Serialize};
+
+use super::act::Outcome;
+use super::clock::BookClock;
+use super::fill::{defect, set_changed};
+use super::settings::Settings;
+use crate::error::BookError;
+use crate::record::{Id, Noun};
+use crate::store::{self, Author, Edit, Store};
+
+/// Name of the used tokens in the store.
+const TOKENS: &str = "used-tokens";
+/// How many used tokens are remembered.
+const REMEMBERED: usize = 64;
+
+/// What a command did.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, uniffi::Record)]
+pub struct Done {
+    /// The record that was made or changed; empty where there is none.
+    pub record: Id,
+    /// What happened, in words.
+    pub words: String,
+    /// How many values were written; 0 when everything was as it is.
+    pub changes: u32,
+    /// Whether this offer had been taken before, so that nothing was done again.
+    pub done_before: bool,
+}
+
+/// What the exported object guards.
+#[derive(Debug)]
+pub(super) struct Inner {
+    pub(super) store: Store,
+    pub(super) clock: BookClock,
+    pub(super) settings: Settings,
+    /// Part of every token, made anew at each opening.
+    nonce: String,
+    pages_made: u64,
+    used: Vec<(String, Done)>,
+}
+
+impl Inner {
+    pub(super) fn open(folder: &Path, device: &str, clock: BookClock) -> Result<Inner, BookError> {
+        let store = Store::open(folder, device, clock.now())?;
+        let settings = Settings::kept(&store)?;
+        let used = store
+            .read()
+            .setting(TOKENS)?
+            .and_then(|text| serde_json::from_str(&text).ok())
+            .unwrap_or_default();
+        Ok(Inner {
+            store,
+            clock,
+            settings,
+            nonce: uuid::Uuid::now_v7().simple().to_string(),
+            pages_made: 0,
+            used,
+        })
+    }
+
+    /// The first part of the tokens of a new page.
+    pub(super) fn new_token(&mut self) -> String {
+        self.pages_made += 1;
+        format!("{}-{}", self.nonce, self.pages_made)
+    }
+
+    /// What a token did when it was used before.
+    pub(super) fn done_before(&self, token: &str) -> Option<Done> {
+        let found = self.used.iter().find(|(used, _)| used == token);
+        found.map(|(_, done)| Done {
+            done_before: true,
+            ..done.clone()
+        })
+    }
+
+    /// Remembers what a token did, also over a restart.
+    pub(super) fn remember(&mut self, token: &str, done: &Done) -> Result<(), BookError> {
+        self.used.push((token.to_owned(), done.clone()));
+        let surplus = self.used.len().saturating_sub(REMEMBERED);
+        self.used.drain(..surplus);
+        let text = serde_json::to_string(&self.used).map_err(defect)?;
+        self.store.set_setting(TOKENS, &text)
+    }
+
+    /// Makes one edit in the name of whoever holds the phone.
+    pub(super) fn edit(
+        &mut self,
+        act: impl FnOnce(&mut Edit<'_>) -> Result<(), BookError>,
+    ) -> Result<store::Done, BookError> {
+        let author = self.author();
+        self.store.edit(&author, act)
+    }
+
+    /// Sets what differs between a record as it was and as it shall be.
+    pub(super) fn change<T: Serialize>(
+        &mut self,
+        noun: Noun,
+        id: &Id,
+        before: &T,
+        after: &T,
+    ) -> Result<Outcome, BookError> {
+        let done = self.edit(|edit| set_changed(edit, noun, id, before, after))?;
+        Ok(Outcome {
+            record: id.clone(),
+            changes: done.changes,
+        })
+    }
+
+    /// The record in which a record lies.
+    pub(super) fn holder(&self, noun: Noun, id: &Id) -> Result<Id, BookError> {
+        let found = self.store.read().whereabouts(noun, id)?;
+        found
+            .and_then(|place| place.parent)
+            .ok_or_else(|| BookError::NotFound {
+                kind: noun.place().table.to_owned(),
+                id: id.0.clone(),
+            })
+    }
+
+    /// Who edits, and when.
+    pub(super) fn author(&self) -> Author {
+        Author {
+            person: self.settings.person.clone(),
+            at: self.clock.now(),
+        }
+    }
+}

@@ -1,0 +1,111 @@
+//! What a command asks: the input's id, the field it goes to, and its rule.
+
+use crate::record::NumberField;
+
+/// One input of a command.
+#[derive(Debug, Clone, Copy)]
+pub struct Ask {
+    /// Stable id, such as `tree.girth`; its label is the catalogue entry `input.<id>`.
+    pub id: &'static str,
+    /// Where the value goes in the record: a field or a field of a part (`girth.girth_cm`). Empty
+    /// where the command itself does something with it.
+    pub field: &'static str,
+    /// What is asked.
+    pub kind: AskKind,
+    /// Whether the command needs it.
+    pub needed: bool,
+}
+
+/// What is asked for an input.
+#[derive(Debug, Clone, Copy)]
+pub enum AskKind {
+    /// A number.
+    Number(&'static NumberField),
+    /// A whole number.
+    Whole(&'static NumberField),
+    /// A grade, 1 to 3.
+    Grade,
+    /// One choice of an enum of the record, by the first part of its catalogue entries.
+    Choice(&'static str),
+    /// Several choices of an enum of the record.
+    Choices(&'static str),
+    /// A text of at most so many letters.
+    Text(u32),
+    /// Yes or no.
+    YesNo,
+    /// A bearing, sensed or typed.
+    Bearing(&'static NumberField),
+    /// An angle, sensed or typed.
+    Angle(&'static NumberField),
+    /// A position.
+    Fix,
+    /// A photo by its path.
+    PhotoFile,
+    /// Points on the ground, at least so many.
+    Outline(u32),
+    /// A day.
+    OnDay,
+    /// One of the records at hand.
+    OneOf(Listed),
+    /// Several of the records at hand.
+    SomeOf(Listed),
+}
+
+/// Records that can be chosen from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Listed {
+    /// The crew.
+    People,
+    /// The codes of the codebook that are not retired.
+    Codes,
+    /// The overhead lines of the site.
+    Lines,
+    /// The targets of the site.
+    Targets,
+    /// The trees of the site.
+    Trees,
+    /// The anchors of the inspection.
+    Anchors,
+    /// The findings of the inspection.
+    Findings,
+    /// The rule sets that ship.
+    RuleSets,
+}
+
+impl Ask {
+    /// An input that may be left out.
+    pub(super) const fn of(id: &'static str, field: &'static str, kind: AskKind) -> Ask {
+        Ask {
+            id,
+            field,
+            kind,
+            needed: false,
+        }
+    }
+
+    /// An input that the command needs.
+    pub(super) const fn needed(id: &'static str, field: &'static str, kind: AskKind) -> Ask {
+        Ask {
+            id,
+            field,
+            kind,
+            needed: true,
+        }
+    }
+
+    /// The catalogue entry of its label.
+    pub fn label_key(&self) -> String {
+        format!("input.{}", self.id)
+    }
+
+    /// The catalogue entry that says why it is asked.
+    pub fn why_key(&self) -> String {
+        match self.kind {
+            AskKind::Number(field)
+            | AskKind::Whole(field)
+            | AskKind::Bearing(field)
+            | AskKind::Angle(field) => format!("{}.why", field.id),
+            _ => format!("{}.why", self.id),
+        }
+    }
+}

@@ -1,0 +1,112 @@
+//! What a page lets the person do, with the rules of each input in the reader's units.
+
+use super::command_kind::CommandKind;
+use super::entry::EntryValue;
+
+/// Something that the person can do here.
+#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+pub struct Offer {
+    /// Stable id of the button, such as `tree.add`.
+    pub id: String,
+    /// The command.
+    pub command: CommandKind,
+    /// The record it acts on or in; empty for the book itself.
+    pub about: String,
+    /// What the button says.
+    pub words: String,
+    /// Whether it can be done now.
+    pub enabled: bool,
+    /// Why not, and what to do first; empty when it can be done.
+    pub why_not: String,
+    /// What it asks, in order.
+    pub inputs: Vec<OfferedInput>,
+    /// Handed back with the act: the same token twice does nothing the second time.
+    pub token: String,
+}
+
+/// One input of an offer.
+#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+pub struct OfferedInput {
+    /// Stable id, such as `tree.girth`.
+    pub id: String,
+    /// Its label.
+    pub words: String,
+    /// Why it is asked; empty where that is plain.
+    pub help: String,
+    /// Whether the command needs it.
+    pub needed: bool,
+    /// What is asked.
+    pub kind: InputKind,
+    /// What is there now, in the form in which it would be entered.
+    pub current: Option<EntryValue>,
+}
+
+/// What an input asks.
+#[derive(Debug, Clone, PartialEq, uniffi::Enum)]
+pub enum InputKind {
+    /// A number, in the reader's unit.
+    Number {
+        /// The smallest value.
+        min: f64,
+        /// The largest value.
+        max: f64,
+        /// The step of a dial or a button.
+        step: f64,
+        /// The unit's symbol; empty where there is none.
+        unit: String,
+        /// The range in words.
+        range: String,
+        /// Whether only whole numbers fit.
+        whole: bool,
+    },
+    /// One choice.
+    Choice {
+        /// The choices, in order.
+        choices: Vec<OfferedChoice>,
+    },
+    /// Any number of choices.
+    Choices {
+        /// The choices, in order.
+        choices: Vec<OfferedChoice>,
+    },
+    /// A text.
+    Words {
+        /// Most letters.
+        most: u32,
+        /// What was entered here before, to be tapped instead of typed.
+        suggested: Vec<String>,
+    },
+    /// Yes or no.
+    YesNo,
+    /// A bearing from true north: sensed, or typed as degrees or as a side.
+    Bearing,
+    /// An angle in degrees: sensed, or typed.
+    Tilt {
+        /// The smallest value in degrees.
+        min: f64,
+        /// The largest value in degrees.
+        max: f64,
+    },
+    /// A position.
+    Fix,
+    /// A photo.
+    PhotoFile,
+    /// Points on the ground.
+    Outline {
+        /// At least so many.
+        least: u32,
+    },
+    /// A day, as `2026-05-14`.
+    OnDay,
+}
+
+/// One choice of an input.
+#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+pub struct OfferedChoice {
+    /// Its id, handed back when chosen.
+    pub id: String,
+    /// Its words.
+    pub words: String,
+    /// What it means, in a sentence; may be empty.
+    pub help: String,
+}
