@@ -157,8 +157,8 @@ fn blocks(
         right,
         left_share: 0.5,
     });
-    // Never on a barred tree: a load test makes up for no doubt.
-    if judgement.climb != ClimbNeed::NotNeeded && judgement.verdict > Verdict::Incomplete {
+    // Never on a barred or a doubtful tree: a load test makes up for no doubt.
+    if judgement.climb != ClimbNeed::NotNeeded && judgement.verdict > Verdict::Refer {
         blocks.push(anchor::before(desk, seen, judgement));
     }
     if fullness.with_asides {

@@ -47,14 +47,18 @@ pub fn site_summary_bytes(input: &PaperInput, how_far: HowFar) -> Result<Vec<u8>
     blocks.append(&mut plan::blocks(&desk, &width));
     blocks.append(&mut close::blocks(&desk));
     blocks.append(&mut schedule::blocks(&desk));
-    blocks.append(&mut record::heading(&desk));
+    blocks.push(Block::NewPage);
+    let mut heading = record::heading(&desk);
     for (number, seen) in desk.trees.iter().enumerate() {
         let copies = copies.pop_front().unwrap_or_default();
         let photos = embedded(&desk, seen, copies);
         if number > 0 {
             blocks.push(Block::Space(14.0));
         }
-        blocks.append(&mut record::blocks(&desk, seen, photos, &width));
+        // A record that fits on a page is not torn apart; the first has the heading over it.
+        let mut record = std::mem::take(&mut heading);
+        record.append(&mut record::blocks(&desk, seen, photos, &width));
+        blocks.push(Block::Together(record));
     }
     paper(&desk, blocks, &|page, pages| {
         desk.words.say(

@@ -28,7 +28,7 @@ impl Composer<'_> {
         let abreast = if in_two { 2 } else { 1 };
         let gutter_pt = 20.0;
         let each_pt = (width_pt - gutter_pt * (abreast as f32 - 1.0)) / abreast as f32;
-        let name_pt = (each_pt * 0.40).min(self.look.small_pt * 17.0);
+        let name_pt = self.name_width_pt(facts, each_pt);
         let mut slabs = Vec::new();
         for line in facts.chunks(abreast) {
             let mut slab = Slab {
@@ -53,6 +53,20 @@ impl Composer<'_> {
             slabs.push(slab);
         }
         slabs
+    }
+
+    /// As wide as the longest name, within two fifths of the fact.
+    fn name_width_pt(&mut self, facts: &[(String, Rich)], each_pt: f32) -> f32 {
+        let most_pt = (each_pt * 0.40).min(self.look.small_pt * 17.0);
+        let how = self.small(false);
+        let longest_pt = facts
+            .iter()
+            .filter_map(|(name, _)| {
+                let lines = self.setter.set(&name.as_str().into(), how, None);
+                lines.first().map(|line| line.width_pt)
+            })
+            .fold(0.0, f32::max);
+        (longest_pt + 14.0).min(most_pt)
     }
 
     fn fact(

@@ -17,9 +17,8 @@ impl Composer<'_> {
         photos
             .chunks(3)
             .map(|row| {
-                // A single photo takes half the width, so that none crowds out its record.
-                let count = photos.len().clamp(2, 3) as f32;
-                let each_pt = (width_pt - GUTTER_PT * (count - 1.0)) / count;
+                // A third of the width each, also for fewer, so that none crowds out its record.
+                let each_pt = (width_pt - GUTTER_PT * 2.0) / 3.0;
                 let most_pt = self.page_pt * 0.26;
                 let mut slab = Slab {
                     before_pt: self.look.gap_pt,

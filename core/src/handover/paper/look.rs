@@ -109,9 +109,9 @@ impl Look {
     /// The same letters with less air between them.
     pub(super) fn tightened(self) -> Self {
         Look {
-            leading: self.leading * 0.93,
-            gap_pt: self.gap_pt * 0.5,
-            row_pad_pt: self.row_pad_pt * 0.4,
+            leading: self.leading * 0.91,
+            gap_pt: self.gap_pt * 0.45,
+            row_pad_pt: self.row_pad_pt * 0.3,
             ..self
         }
     }

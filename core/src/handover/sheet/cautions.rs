@@ -1,5 +1,6 @@
 //! What every sheet says at its foot.
 
+use super::pace::is_near;
 use crate::handover::paper::{Block, Rich};
 use crate::handover::paper_input::{PaperDesk, TreeSeen};
 use crate::record::{ClimbNeed, Judgement, Quantity, Visit, WeatherHour};
@@ -34,7 +35,7 @@ pub(in crate::handover) fn blocks(
         (&["caution.zone-stem", "caution.zone-more"], true),
         (
             &["caution.wires-people", "caution.wires-all"],
-            !judgement.wires.is_empty(),
+            judgement.wires.iter().any(is_near),
         ),
     ];
     let mut words = judged(desk, seen);

@@ -2,8 +2,11 @@
 
 use crate::handover::paper::{Block, Rich};
 use crate::handover::paper_input::{PaperDesk, TreeSeen};
-use crate::record::{Judgement, ZoneAnswer};
+use crate::record::{Judgement, WireAnswer, ZoneAnswer};
 use crate::words::Said;
+
+/// Wires farther from the crown than this are left to the plan, in metres (house).
+const NEAR_WIRE_M: f64 = 20.0;
 
 pub(in crate::handover) fn blocks(
     desk: &PaperDesk,
@@ -30,12 +33,24 @@ pub(in crate::handover) fn blocks(
             .say("sheet.apart", &[("trees", Said::Text(&trees))]);
         blocks.push(Block::text(Rich::new().bold(said)));
     }
-    for wire in &judgement.wires {
+    // What bars or limits the climb stands at the top already.
+    let told = |wire: &WireAnswer| {
+        let mut above = judgement.stops.iter().chain(&judgement.limit_caps);
+        above.any(|reason| reason.about == wire.line)
+    };
+    let wires = judgement.wires.iter();
+    let near = wires.filter(|wire| is_near(wire) && !told(wire));
+    for wire in near {
         let said = desk.words.reason(&wire.reason);
         let rich = Rich::new().bold(desk.say("sheet.wires")).plain(": ");
         blocks.push(Block::text(rich.plain(said)));
     }
     blocks
+}
+
+/// Whether a wire belongs on the sheet: an unknown distance always does.
+pub(super) fn is_near(wire: &WireAnswer) -> bool {
+    wire.distance_m.is_none_or(|m| m <= NEAR_WIRE_M)
 }
 
 /// Distances round up: nobody stands nearer than the rule says.
@@ -49,7 +64,9 @@ fn distances(desk: &PaperDesk, zone: &ZoneAnswer) -> Block {
     if zone.keep_out_downhill_m > zone.keep_out_m {
         fact("sheet.pace-downhill", zone.keep_out_downhill_m);
     }
-    fact("sheet.pace-crew", zone.keep_out_crew_m);
+    if zone.keep_out_crew_m < zone.keep_out_m {
+        fact("sheet.pace-crew", zone.keep_out_crew_m);
+    }
     fact("sheet.pace-lands", zone.drop_radius_m);
     Block::Facts {
         facts,
@@ -79,18 +96,16 @@ fn inside(desk: &PaperDesk, zone: &ZoneAnswer) -> Option<String> {
 /// The tags of the trees that may not be worked on together with this one.
 fn apart(desk: &PaperDesk, seen: &TreeSeen) -> Vec<String> {
     let own = &seen.tree.id;
-    let mut tags: Vec<String> = desk
-        .input
-        .judgement
-        .conflicts
-        .iter()
-        .filter_map(|conflict| match (&conflict.tree, &conflict.other) {
-            (tree, other) if tree == own => Some(other),
-            (tree, other) if other == own => Some(tree),
-            _ => None,
+    let conflicts = &desk.input.judgement.conflicts;
+    let is_apart = |other: &TreeSeen| {
+        conflicts.iter().any(|conflict| {
+            let pair = (&conflict.tree, &conflict.other);
+            pair == (own, &other.tree.id) || pair == (&other.tree.id, own)
         })
-        .map(|other| desk.tag_of(other).to_owned())
-        .collect();
-    tags.dedup();
-    tags
+    };
+    desk.trees
+        .iter()
+        .filter(|other| is_apart(other))
+        .map(|other| other.tree.tag.clone())
+        .collect()
 }

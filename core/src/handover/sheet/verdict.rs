@@ -8,6 +8,13 @@ use crate::words::Said;
 
 /// The verdict with its shape.
 pub(in crate::handover) fn verdict(desk: &PaperDesk, judgement: &Judgement) -> Block {
+    // A stop shows even where nobody would climb.
+    if judgement.climb == ClimbNeed::NotNeeded && judgement.verdict != Verdict::Barred {
+        return Block::Verdict {
+            symbol: PointSymbol::TreePlain,
+            words: desk.words.label_of(&judgement.climb),
+        };
+    }
     Block::Verdict {
         symbol: match judgement.verdict {
             Verdict::Barred => PointSymbol::TreeBarred,
@@ -28,7 +35,7 @@ pub(in crate::handover) fn reasons(
     most_gaps: usize,
 ) -> Vec<Block> {
     let mut blocks = Vec::new();
-    if judgement.climb == ClimbNeed::NotNeeded {
+    if judgement.climb == ClimbNeed::NotNeeded && judgement.verdict == Verdict::Barred {
         blocks.push(Block::text(
             Rich::new().bold(desk.say("sheet.nobody-climbs")),
         ));
@@ -45,7 +52,10 @@ pub(in crate::handover) fn reasons(
         desk.say("sheet.stops"),
         stops,
     );
-    let refer = said(desk, &judgement.refer_caps);
+    let mut refer = said(desk, &judgement.refer_caps);
+    if judgement.verdict == Verdict::Refer && refer.is_empty() {
+        refer.push(desk.say("sheet.refer-together").into());
+    }
     push(
         &mut blocks,
         CalloutKind::Stop,
@@ -61,12 +71,21 @@ pub(in crate::handover) fn reasons(
     push(
         &mut blocks,
         CalloutKind::Caution,
-        desk.say("sheet.limits"),
+        desk.say(limits_heading(judgement.verdict)),
         limits,
     );
     let gaps = gaps(desk, judgement, most_gaps);
     push(&mut blocks, CalloutKind::Note, desk.say("sheet.gaps"), gaps);
     blocks
+}
+
+/// What the limits are to a climber who reads the verdict above them.
+fn limits_heading(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::NoStop => "sheet.mind",
+        Verdict::Limited => "sheet.limits",
+        Verdict::Refer | Verdict::Incomplete | Verdict::Barred => "sheet.besides",
+    }
 }
 
 /// What a person should know besides.

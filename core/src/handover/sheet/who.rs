@@ -15,6 +15,12 @@ pub(in crate::handover) fn blocks(
     let may = names(climbers, |climber| climber.may);
     let seconds = names(climbers, |climber| climber.may_rescue);
     let mut points: Vec<Rich> = Vec::new();
+    if !may.is_empty() && may == seconds {
+        points.push(line(desk, "sheet.who-climbs-and-seconds", &may));
+        points.append(&mut reasons(desk, climbers, with_reasons));
+        blocks.push(Block::points(points));
+        return blocks;
+    }
     points.push(if may.is_empty() {
         Rich::new().bold(desk.say("sheet.who-nobody"))
     } else {
@@ -25,12 +31,18 @@ pub(in crate::handover) fn blocks(
     } else {
         line(desk, "sheet.who-seconds", &seconds)
     });
-    if with_reasons {
-        for climber in climbers.iter().filter(|climber| !climber.may) {
-            let Some(reason) = climber.reasons.first() else {
-                continue;
-            };
-            let reason = desk.words.reason(reason);
+    points.append(&mut reasons(desk, climbers, with_reasons));
+    blocks.push(Block::points(points));
+    blocks
+}
+
+/// Why somebody may not climb: the first of their reasons.
+fn reasons(desk: &PaperDesk, climbers: &[ClimberAnswer], wanted: bool) -> Vec<Rich> {
+    climbers
+        .iter()
+        .filter(|climber| wanted && !climber.may)
+        .filter_map(|climber| {
+            let reason = desk.words.reason(climber.reasons.first()?);
             let said = desk.words.say(
                 "sheet.who-not",
                 &[
@@ -38,11 +50,9 @@ pub(in crate::handover) fn blocks(
                     ("reason", Said::Text(&reason)),
                 ],
             );
-            points.push(said.into());
-        }
-    }
-    blocks.push(Block::points(points));
-    blocks
+            Some(said.into())
+        })
+        .collect()
 }
 
 fn names(climbers: &[ClimberAnswer], counts: impl Fn(&ClimberAnswer) -> bool) -> Vec<String> {

@@ -40,9 +40,10 @@ pub(in crate::handover) fn blocks(desk: &PaperDesk) -> Vec<Block> {
     blocks
 }
 
-/// The trees for which something must be done about one thing.
+/// What must be done about one thing, and for which trees.
 #[derive(Default)]
 struct Concerned {
+    actions: Vec<ZoneAction>,
     trees: Vec<String>,
     in_drop_zone: Vec<String>,
 }
@@ -50,45 +51,59 @@ struct Concerned {
 /// What lies inside the ground to be kept clear around the trees that are worked on.
 fn rows(desk: &PaperDesk) -> Vec<Vec<Cell>> {
     let idle = [WayOfWorking::InspectOnly, WayOfWorking::NoWork];
-    let mut concerned: BTreeMap<(Id, ZoneAction), Concerned> = BTreeMap::new();
-    let mut order: Vec<(Id, ZoneAction)> = Vec::new();
+    let mut concerned: BTreeMap<Id, Concerned> = BTreeMap::new();
+    let mut order: Vec<Id> = Vec::new();
     for seen in &desk.trees {
         let Some(zone) = seen.planned_zone().filter(|zone| !idle.contains(&zone.way)) else {
             continue;
         };
         for inside in &zone.inside {
-            let key = (inside.record.clone(), inside.action);
-            if !concerned.contains_key(&key) {
-                order.push(key.clone());
+            if !concerned.contains_key(&inside.record) {
+                order.push(inside.record.clone());
             }
-            let entry = concerned.entry(key).or_default();
-            entry.trees.push(seen.tree.tag.clone());
+            let entry = concerned.entry(inside.record.clone()).or_default();
+            add(&mut entry.actions, inside.action);
+            add(&mut entry.trees, seen.tree.tag.clone());
             if inside.in_drop_zone {
-                entry.in_drop_zone.push(seen.tree.tag.clone());
+                add(&mut entry.in_drop_zone, seen.tree.tag.clone());
             }
         }
     }
     order
         .iter()
-        .filter_map(|key| {
-            let entry = concerned.get(key)?;
-            let mut trees = desk.listed(&entry.trees);
-            if !entry.in_drop_zone.is_empty() {
-                let lands = desk.listed(&entry.in_drop_zone);
-                trees.push('\n');
-                trees.push_str(
-                    &desk
-                        .words
-                        .say("summary.close-lands", &[("trees", Said::Text(&lands))]),
-                );
-            }
-            Some(vec![
-                Cell::of(desk.name_of(&key.0)),
-                Cell::of(action_words(desk, key.1)),
-                Cell::of(trees),
-            ])
-        })
+        .filter_map(|record| Some(row(desk, record, concerned.get(record)?)))
         .collect()
+}
+
+fn add<T: PartialEq>(list: &mut Vec<T>, one: T) {
+    if !list.contains(&one) {
+        list.push(one);
+    }
+}
+
+fn row(desk: &PaperDesk, record: &Id, concerned: &Concerned) -> Vec<Cell> {
+    let mut trees = desk.listed(&concerned.trees);
+    if !concerned.in_drop_zone.is_empty() {
+        let lands = desk.listed(&concerned.in_drop_zone);
+        trees.push('\n');
+        trees.push_str(
+            &desk
+                .words
+                .say("summary.close-lands", &[("trees", Said::Text(&lands))]),
+        );
+    }
+    let actions = concerned.actions.iter();
+    let actions: Vec<String> = actions.map(|action| action_words(desk, *action)).collect();
+    let name = if *record == desk.input.file.site.id {
+        desk.say("summary.close-edge")
+    } else {
+        desk.name_of(record)
+    };
+    vec![
+        Cell::of(name),
+        Cell::of(actions.join("\n")),
+        Cell::of(trees),
+    ]
 }
 
 /// What must be done, as a client reads it.

@@ -21,7 +21,6 @@ pub(in crate::handover) struct TreePhotos {
 
 pub(in crate::handover) fn heading(desk: &PaperDesk) -> Vec<Block> {
     vec![
-        Block::NewPage,
         Block::Heading {
             level: 1,
             words: desk.say("summary.records"),
@@ -49,7 +48,7 @@ pub(in crate::handover) fn blocks(
             lines: vec![desk.say("summary.not-looked-at").into()],
         }));
         blocks.append(&mut closing(desk, seen));
-        return vec![Block::Together(blocks)];
+        return blocks;
     }
     let facts = Block::Facts {
         facts: facts(desk, seen),
@@ -166,21 +165,11 @@ fn seen_on(desk: &PaperDesk, seen: &TreeSeen) -> String {
 /// Risk per target as a named assessor entered it; every other target is *not assessed*.
 fn risk(desk: &PaperDesk, seen: &TreeSeen) -> Vec<Block> {
     let entries: Vec<&RiskEntry> = seen.looks.iter().flat_map(|look| &look.risks).collect();
-    let mut blocks = vec![Block::heading(3, desk.say("summary.risk"))];
-    let left_out: Vec<String> = near(desk, seen)
-        .into_iter()
-        .filter(|target| entries.iter().all(|entry| entry.target != *target))
-        .map(|target| desk.name_of(&target))
-        .collect();
     if entries.is_empty() {
-        let said = if left_out.is_empty() {
-            desk.say("summary.risk-not-assessed")
-        } else {
-            not_assessed(desk, &left_out)
-        };
-        blocks.push(Block::text(said));
-        return blocks;
+        return Vec::new();
     }
+    let mut blocks = vec![Block::heading(3, desk.say("summary.risk"))];
+    let left_out = left_out(desk, seen, &entries);
     blocks.push(Block::Table(Table {
         summary: desk.say("summary.risk-table"),
         columns: vec![
@@ -201,6 +190,30 @@ fn risk(desk: &PaperDesk, seen: &TreeSeen) -> Vec<Block> {
         blocks.push(Block::small(not_assessed(desk, &left_out)));
     }
     blocks
+}
+
+/// The targets inside the zone that nobody assessed.
+fn left_out(desk: &PaperDesk, seen: &TreeSeen, entries: &[&RiskEntry]) -> Vec<String> {
+    near(desk, seen)
+        .into_iter()
+        .filter(|target| entries.iter().all(|entry| entry.target != *target))
+        .map(|target| desk.name_of(&target))
+        .collect()
+}
+
+/// That nobody assessed any risk: a line among the last facts.
+fn no_risk(desk: &PaperDesk, seen: &TreeSeen) -> Option<(String, Rich)> {
+    let mut looks = seen.looks.iter();
+    if looks.any(|look| !look.risks.is_empty()) {
+        return None;
+    }
+    let left_out = left_out(desk, seen, &[]);
+    let said = if left_out.is_empty() {
+        desk.say("summary.risk-not-assessed")
+    } else {
+        not_assessed(desk, &left_out)
+    };
+    Some((desk.say("summary.risk"), said.into()))
 }
 
 fn not_assessed(desk: &PaperDesk, targets: &[String]) -> String {
@@ -279,10 +292,9 @@ fn closing(desk: &PaperDesk, seen: &TreeSeen) -> Vec<Block> {
         Some(day) => desk.words.day(day),
         None => desk.alone(&desk.say("summary.next-look-open")),
     };
-    let mut facts = vec![
-        (desk.say("summary.record-work"), Rich::from(work)),
-        (desk.say("summary.reach"), desk.reach(seen).into()),
-    ];
+    let mut facts: Vec<(String, Rich)> = no_risk(desk, seen).into_iter().collect();
+    facts.push((desk.say("summary.record-work"), Rich::from(work)));
+    facts.push((desk.say("summary.reach"), desk.reach(seen).into()));
     if !seen.looks.is_empty() {
         facts.push((
             desk.say("summary.record-unseen"),

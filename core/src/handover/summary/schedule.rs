@@ -14,12 +14,12 @@ pub(in crate::handover) fn blocks(desk: &PaperDesk) -> Vec<Block> {
         Block::Table(Table {
             summary: desk.say("summary.schedule-table"),
             columns: vec![
-                Column::of(desk.say("summary.tag"), 0.9),
-                Column::of(desk.say("summary.species"), 2.7),
-                Column::at_end(desk.say("summary.height"), 1.1),
-                Column::at_end(desk.say("summary.girth"), 1.2),
-                Column::of(desk.say("summary.work"), 3.5),
-                Column::of(desk.say("summary.priority"), 1.6),
+                Column::of(desk.say("summary.tag"), 0.7),
+                Column::of(desk.say("summary.species"), 2.5),
+                Column::at_end(desk.say("summary.height"), 1.0),
+                Column::at_end(desk.say("summary.girth"), 1.1),
+                Column::of(desk.say("summary.work"), 4.7),
+                Column::of(desk.say("summary.priority"), 2.1),
                 Column::at_end(desk.say("summary.page"), 0.7),
             ],
             rows: desk.trees.iter().map(|seen| row(desk, seen)).collect(),

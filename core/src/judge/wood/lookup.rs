@@ -39,9 +39,11 @@ impl Sought {
 
     fn is(&self, latin_name: &str) -> bool {
         let known = latin_name.to_lowercase();
-        self.species
-            .as_ref()
-            .is_some_and(|s| *s == known || s.replace(" x ", " ") == known.replace(" x ", " "))
+        match &self.species {
+            Some(s) => *s == known || s.replace(" x ", " ") == known.replace(" x ", " "),
+            // A row of a whole genus.
+            None => self.genus == known,
+        }
     }
 
     pub(super) fn species(&self) -> Option<&'static Species> {

@@ -30,11 +30,11 @@ pub fn orders(file: &SiteFile) -> Result<Vec<PictureOrder>, BookError> {
         .collect()
 }
 
-/// A photo's file is called `<tag>-<subject>.jpg`, or `<tag>-<subject>-<more>.jpg` where a tree has
-/// several of a subject.
+/// A photo's file is called `<tag>-<subject>.jpg`, or `<tag>-<subject>-<more>.jpg` for another
+/// picture of the subject; what ends in a year is the same picture at another time.
 fn order(photo: &Photo) -> Option<PictureOrder> {
     let name = photo.file.strip_suffix(".jpg")?;
-    let (tag, rest) = name.split_once('-')?;
+    let (_, rest) = name.split_once('-')?;
     let subject = PictureSubject::ALL
         .into_iter()
         .filter(|subject| rest.starts_with(&subject.file_word()))
@@ -42,16 +42,15 @@ fn order(photo: &Photo) -> Option<PictureOrder> {
     Some(PictureOrder {
         file_name: photo.file.clone(),
         subject,
-        seed: seed(tag, subject),
+        seed: seed(name),
         taken: photo.taken?,
         position: photo.position?,
         direction_deg: photo.direction_deg?,
     })
 }
 
-/// The same part of the same tree looks the same a year later.
-fn seed(tag: &str, subject: PictureSubject) -> u64 {
-    let name = format!("{tag}-{}", subject.file_word());
+fn seed(name: &str) -> u64 {
+    let name = name.trim_end_matches(|sign: char| sign.is_ascii_digit() || sign == '-');
     // FNV-1a, 64 bit: any spread of names over numbers will do.
     name.bytes().fold(0xcbf2_9ce4_8422_2325, |hash: u64, byte| {
         (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3)
