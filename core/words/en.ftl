@@ -1380,6 +1380,7 @@ desk-yes = yes
 desk-demo-ask = “{ $folder }” holds a demo already. Replace it with all that is in it? yes or no:
 desk-demo-left = Nothing was changed.
 desk-demo-photos = Photos
+desk-map-files = Map files
 desk-demo-invented = The place, its trees and its people are invented; the photos are drawn.
 desk-demo-made = Made in “{ $folder }”: a field book, { $files }.
 desk-demo-next = One tree’s working, line by line: bolewalk judge { $folder } --explain 04

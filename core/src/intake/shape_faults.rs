@@ -52,9 +52,12 @@ fn unwrapped(points: &[LatLon]) -> Vec<Coord> {
         .collect()
 }
 
-/// A tree far from the property's outline, yet near it once latitude and longitude are exchanged.
+/// A tree far from the property's outline, targets and lines, yet near them once latitude and
+/// longitude are exchanged.
 fn swapped_fault(site: &Site) -> Vec<Fault> {
-    let Some(home) = site.outline.first() else {
+    let target = || site.targets.iter().find_map(|target| target.ground.first());
+    let line = || site.lines.iter().find_map(|line| line.way.first());
+    let Some(home) = site.outline.first().or_else(target).or_else(line) else {
         return Vec::new();
     };
     let near = |lat: f64, lon: f64| (lat - home.lat_deg).abs() + (lon - home.lon_deg).abs() < 1.0;

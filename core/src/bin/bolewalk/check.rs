@@ -7,7 +7,7 @@ use bolewalk_core::error::BookError;
 use bolewalk_core::intake::read_site_file_at;
 use bolewalk_core::store::{DATABASE, Health, Store};
 
-use super::answer::{BAD_INPUT, DAMAGED};
+use super::answer::{BAD_INPUT, DAMAGED, tell};
 use super::clock::now;
 use super::import::shipped_codes;
 
@@ -23,7 +23,7 @@ fn check_site_file(path: &Path) -> Result<ExitCode, BookError> {
     let file = read_site_file_at(path, &shipped_codes())?;
     let site = &file.site;
     let inspections: usize = site.trees.iter().map(|tree| tree.inspections.len()).sum();
-    println!(
+    tell(&format!(
         "{}: no fault found. {} trees, {inspections} inspections, {} targets, {} overhead lines, \
          {} people.",
         site.name,
@@ -31,8 +31,8 @@ fn check_site_file(path: &Path) -> Result<ExitCode, BookError> {
         site.targets.len(),
         site.lines.len(),
         file.crew.len()
-    );
-    println!("This says that the file can be read, not that any tree may be climbed.");
+    ))?;
+    tell("This says that the file can be read, not that any tree may be climbed.")?;
     Ok(ExitCode::SUCCESS)
 }
 
@@ -46,14 +46,17 @@ fn check_book(folder: &Path) -> Result<ExitCode, BookError> {
     }
     let store = Store::open(folder, "desk", now())?;
     if let Some(repair) = &store.opening().repair {
-        println!(
+        tell(&format!(
             "The field book was damaged: {}. The damaged files are kept in {}.",
             repair.detail, repair.kept
-        );
-        println!("{} changes were saved from them.", repair.saved_changes);
+        ))?;
+        tell(&format!(
+            "{} changes were saved from them.",
+            repair.saved_changes
+        ))?;
     }
     let health = store.check()?;
-    tell(&health);
+    health_told(&health)?;
     Ok(
         if store.opening().repair.is_some() || health.complaint.is_some() {
             ExitCode::from(DAMAGED)
@@ -65,22 +68,23 @@ fn check_book(folder: &Path) -> Result<ExitCode, BookError> {
     )
 }
 
-fn tell(health: &Health) {
+fn health_told(health: &Health) -> Result<(), BookError> {
     match &health.complaint {
-        Some(complaint) => println!("Damaged: {complaint}"),
-        None => println!("The database is sound."),
+        Some(complaint) => tell(&format!("Damaged: {complaint}"))?,
+        None => tell("The database is sound.")?,
     }
     if !health.tables_match_log {
-        println!("The tables are not what the log says; they can be worked out anew from it.");
+        tell("The tables are not what the log says; they can be worked out anew from it.")?;
     }
     for photo in &health.missing_photos {
-        println!("Photo missing: {photo}");
+        tell(&format!("Photo missing: {photo}"))?;
     }
-    println!(
+    tell(&format!(
         "{} changes in the log, {} values stand side by side, {} not understood by this version.",
         health.changes, health.standing, health.unread
-    );
+    ))?;
     for (table, count) in health.counts.iter().filter(|(_, count)| *count > 0) {
-        println!("{count:>8}  {}", table.replace('_', " "));
+        tell(&format!("{count:>8}  {}", table.replace('_', " ")))?;
     }
+    Ok(())
 }

@@ -12,7 +12,7 @@ use bolewalk_core::record::{Fault, Id, Photo, SiteFile};
 use bolewalk_core::store::{Author, PHOTOS, Store};
 use rayon::prelude::*;
 
-use super::answer::DAMAGED;
+use super::answer::{DAMAGED, tell};
 use super::clock::now;
 
 /// The ids of the codes that ship.
@@ -44,11 +44,11 @@ pub fn import(file: &Path, into: &Path, by: &str) -> Result<ExitCode, BookError>
     let trees = site_file.site.trees.len();
     store.put_site_file(&author, &site_file)?;
     let noun = if trees == 1 { "tree" } else { "trees" };
-    println!(
+    tell(&format!(
         "{}: {trees} {noun} brought into {}.",
         site_file.site.name,
         into.display()
-    );
+    ))?;
     Ok(ExitCode::SUCCESS)
 }
 

@@ -6,6 +6,7 @@ mod answer;
 mod check;
 mod clock;
 mod demo;
+mod export;
 mod import;
 mod judge;
 mod lines;
@@ -80,6 +81,11 @@ enum Command {
     /// The summary tells a client what was seen, what is proposed and what to close; it carries
     /// neither score nor verdict. The climb sheets are a page a tree for the crew at its foot.
     Summary(summary::Asked),
+    /// Write GeoPackage, GeoJSON and a table of the trees, for maps and spreadsheets.
+    ///
+    /// The layers are trees, zones, targets, overhead lines and the outline. A tree without a
+    /// position has no point on the map, but stands in every table.
+    Export(export::Asked),
     /// Print the JSON Schema of the site file, for editors and other programs.
     Schema,
     /// Print a rule set: every distance, factor and threshold with its unit and its source.
@@ -101,6 +107,7 @@ fn main() -> ExitCode {
         Command::Check { place } => check::check(&place),
         Command::Import { file, into, by } => import::import(&file, &into, &by),
         Command::Demo(asked) => demo::demo(&asked),
+        Command::Export(asked) => export::export(&asked),
         Command::Summary(asked) => summary::summary(&asked),
         Command::Judge(asked) => judge::judge(&asked),
         Command::Zones {

@@ -6,6 +6,8 @@ use bolewalk_core::error::BookError;
 use bolewalk_core::judge::rules::{RuleLabel, RuleRow, RuleSet};
 use bolewalk_core::record::Id;
 
+use super::answer::tell;
+
 pub fn rules(id: &str, only: Option<&str>, json: bool) -> Result<ExitCode, BookError> {
     let set = RuleSet::shipped(&Id::from(id))?;
     let rows: Vec<&RuleRow> = set
@@ -17,22 +19,22 @@ pub fn rules(id: &str, only: Option<&str>, json: bool) -> Result<ExitCode, BookE
         let text = serde_json::to_string_pretty(&rows).map_err(|cause| BookError::Defect {
             detail: cause.to_string(),
         })?;
-        println!("{text}");
+        tell(&text)?;
         return Ok(ExitCode::SUCCESS);
     }
-    println!("{} ({})", set.name(), set.id());
+    tell(&format!("{} ({})", set.name(), set.id()))?;
     for row in &rows {
-        println!();
-        println!("{} = {}", row.id, amount(row));
-        println!("    {}: {}", label(row.label), row.source);
+        tell("")?;
+        tell(&format!("{} = {}", row.id, amount(row)))?;
+        tell(&format!("    {}: {}", label(row.label), row.source))?;
         if !row.note.is_empty() {
-            println!("    {}", row.note);
+            tell(&format!("    {}", row.note))?;
         }
     }
-    println!(
+    tell(&format!(
         "\n{} rows. House values can be changed by the crew; local codes come first.",
         rows.len()
-    );
+    ))?;
     Ok(ExitCode::SUCCESS)
 }
 

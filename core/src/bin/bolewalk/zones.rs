@@ -10,7 +10,7 @@ use bolewalk_core::judge::zone::{Zones, zones as zones_of};
 use bolewalk_core::record::{Id, Inspection, Quantity, Site, Tree, ZoneAnswer};
 use bolewalk_core::words::{Said, Words};
 
-use super::answer::words;
+use super::answer::{tell, words};
 use super::import::shipped_codes;
 
 pub fn zones(file: &Path, tag: Option<&str>, imperial: bool) -> Result<ExitCode, BookError> {
@@ -31,20 +31,17 @@ pub fn zones(file: &Path, tag: Option<&str>, imperial: bool) -> Result<ExitCode,
         });
     }
     if trees.is_empty() {
-        println!("{}", words.say("desk.zone-no-trees", &[]));
+        tell(&words.say("desk.zone-no-trees", &[]))?;
     }
     for tree in trees {
-        println!(
-            "{}",
-            words.say("desk.zone-tree", &[("tag", Said::Text(&tree.tag))])
-        );
+        tell(&words.say("desk.zone-tree", &[("tag", Said::Text(&tree.tag))]))?;
         match newest(&file.site, tree) {
-            Some(seen) => tell(&zones_of(tree, seen, &rules), &words),
-            None => println!("  {}", words.say("desk.zone-unseen", &[])),
+            Some(seen) => zones_told(&zones_of(tree, seen, &rules), &words)?,
+            None => tell(&format!("  {}", words.say("desk.zone-unseen", &[])))?,
         }
-        println!();
+        tell("")?;
     }
-    println!("{}", words.say("desk.zone-caution", &[]));
+    tell(&words.say("desk.zone-caution", &[]))?;
     Ok(ExitCode::SUCCESS)
 }
 
@@ -59,16 +56,17 @@ fn newest<'a>(site: &Site, tree: &'a Tree) -> Option<&'a Inspection> {
     tree.inspections.iter().max_by_key(|seen| day(seen))
 }
 
-fn tell(zones: &Zones, words: &Words) {
+fn zones_told(zones: &Zones, words: &Words) -> Result<(), BookError> {
     for line in &zones.lines {
-        tell_line(line, words);
+        line_told(line, words)?;
     }
     for gap in &zones.gaps {
-        println!("  ? {}", words.reason(gap));
+        tell(&format!("  ? {}", words.reason(gap)))?;
     }
+    Ok(())
 }
 
-fn tell_line(line: &ZoneAnswer, words: &Words) {
+fn line_told(line: &ZoneAnswer, words: &Words) -> Result<(), BookError> {
     let distance = |key: &str, name: &str, metres: f64| {
         words.say(key, &[(name, Said::Number(metres, Quantity::LengthM))])
     };
@@ -77,34 +75,35 @@ fn tell_line(line: &ZoneAnswer, words: &Words) {
     } else {
         String::new()
     };
-    println!("  {}{planned}", words.word_of(&line.way));
+    tell(&format!("  {}{planned}", words.word_of(&line.way)))?;
     let everyone = distance("desk.zone-keep-out", "everyone", line.keep_out_m);
     if line.keep_out_downhill_m > line.keep_out_m {
         let downhill = distance("desk.zone-downhill", "downhill", line.keep_out_downhill_m);
-        println!("    {everyone}, {downhill}");
+        tell(&format!("    {everyone}, {downhill}"))?;
     } else {
-        println!("    {everyone}");
+        tell(&format!("    {everyone}"))?;
     }
     if line.keep_out_crew_m < line.keep_out_m {
-        println!(
+        tell(&format!(
             "    {}",
             distance("desk.zone-crew", "crew", line.keep_out_crew_m)
-        );
+        ))?;
     }
-    println!(
+    tell(&format!(
         "    {}",
         distance("desk.zone-drop", "drop", line.drop_radius_m)
-    );
+    ))?;
     let rule = words.reason(&line.rule);
-    println!(
+    tell(&format!(
         "    {}",
         words.say("desk.zone-rule", &[("rule", Said::Text(&rule))])
-    );
-    println!(
+    ))?;
+    tell(&format!(
         "    {}",
         words.say("desk.zone-source", &[("source", Said::Text(&line.source))])
-    );
+    ))?;
     for gap in &line.gaps {
-        println!("    ? {}", words.reason(gap));
+        tell(&format!("    ? {}", words.reason(gap)))?;
     }
+    Ok(())
 }

@@ -9,7 +9,7 @@ use std::process::ExitCode;
 
 use bolewalk_core::error::BookError;
 use bolewalk_core::handover::paper::Sheet;
-use bolewalk_core::intake::{make_unique, write_site_file};
+use bolewalk_core::intake::make_unique;
 use bolewalk_core::photo::ReportFor;
 use bolewalk_core::record::{Id, SiteFile};
 use bolewalk_core::store::{Author, PHOTOS, Store};
@@ -17,6 +17,7 @@ use bolewalk_core::words::{Said, Words};
 
 use super::answer::{tell, words};
 use super::clock::now;
+use super::export::{write_map_files, write_site_file_beside};
 use super::import::take_photos;
 use super::judge::report;
 use super::lines::Lines;
@@ -28,8 +29,6 @@ use target::Target;
 
 /// Pictures drawn at a time, so that the work can be stopped in between.
 const DRAWN_AT_ONCE: usize = 8;
-/// The property as a site file, in the demo's folder.
-pub(super) const SITE_FILE: &str = "property.json";
 
 /// What is asked.
 #[derive(clap::Args)]
@@ -78,14 +77,21 @@ fn made(
     };
     Store::open(folder, "desk", at)?.put_site_file(&author, &file)?;
     let place = Place::open(folder, None)?;
-    write_beside_photos(&place.file, folder)?;
     let judgement = place.judged(None, None)?;
     let look = PaperLook {
         words: *words,
         sheet: Sheet::UsLetter,
         made_for: ReportFor::Mail,
     };
-    let written = write_papers(&place, &judgement, &look, folder, progress)?;
+    let mut written = write_papers(&place, &judgement, &look, folder, progress)?;
+    written.extend(write_map_files(
+        &place.file,
+        &judgement,
+        *words,
+        folder,
+        progress,
+    )?);
+    written.push(write_site_file_beside(&place.file, folder)?);
     let mut lines = Lines::default();
     report(&place.file, &judgement, words, &mut lines);
     lines.gap();
@@ -94,8 +100,7 @@ fn made(
         path.file_name()
             .map(|name| name.to_string_lossy().into_owned())
     };
-    let mut names: Vec<String> = written.iter().filter_map(name).collect();
-    names.push(SITE_FILE.to_owned());
+    let names: Vec<String> = written.iter().filter_map(name).collect();
     let shown = target.shown();
     let said = [
         ("folder", Said::Text(&shown)),
@@ -127,18 +132,4 @@ fn photographs(
     progress.go_on(done, of)?;
     take_photos(file, &drawn, &folder.join(PHOTOS))?;
     std::fs::remove_dir_all(&drawn).map_err(|cause| BookError::writing(&drawn, &cause))
-}
-
-/// The site as a file that names its photos by their place in the book's folder.
-fn write_beside_photos(file: &SiteFile, folder: &Path) -> Result<(), BookError> {
-    let mut file = file.clone();
-    let inspections = file
-        .site
-        .trees
-        .iter_mut()
-        .flat_map(|tree| &mut tree.inspections);
-    for photo in inspections.flat_map(|seen| &mut seen.photos) {
-        photo.file = format!("{PHOTOS}/{}", photo.file);
-    }
-    write_site_file(&file, &folder.join(SITE_FILE))
 }

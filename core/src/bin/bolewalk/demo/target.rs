@@ -13,7 +13,8 @@ use bolewalk_core::store::{BACKUPS, DATABASE, PHOTOS, QUARANTINE};
 use bolewalk_core::words::{Said, Words};
 use tempfile::TempDir;
 
-use super::{SITE_FILE, property};
+use super::property;
+use crate::export::SITE_FILE;
 use crate::place::open_book;
 
 /// What a demo's folder may hold.
@@ -156,6 +157,9 @@ fn is_ours(name: &str) -> bool {
 fn holds_only_the_demo(folder: &Path) -> Result<bool, BookError> {
     let mut file = property::property()?;
     make_unique(&mut file);
+    if !folder.join(DATABASE).is_file() {
+        return Ok(false);
+    }
     let book = open_book(folder)?.read().load_book()?;
     Ok(book.sites.iter().all(|site| site.id == file.site.id))
 }

@@ -1,0 +1,435 @@
+//! The whole job from one command: the demo's folder, its table, its files, its working.
+
+use std::collections::BTreeSet;
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::process::Command;
+use std::sync::OnceLock;
+
+use serde_json::Value;
+use tempfile::TempDir;
+
+use super::{bolewalk, err, out};
+
+/// The demo, made once for all tests, in the place of an earlier one.
+struct Demo {
+    folder: TempDir,
+    told: String,
+}
+
+impl Demo {
+    fn made() -> &'static Demo {
+        static MADE: OnceLock<Demo> = OnceLock::new();
+        MADE.get_or_init(|| {
+            let folder = tempfile::tempdir().unwrap();
+            let place = folder.path().join("demo");
+            earlier_demo(&place);
+            let output = bolewalk(&["demo", place.to_str().unwrap(), "--yes"]);
+            assert_eq!(output.status.code(), Some(0), "{}", err(&output));
+            let told = out(&output);
+            Demo { folder, told }
+        })
+    }
+
+    fn place(&self) -> PathBuf {
+        self.folder.path().join("demo")
+    }
+
+    fn run(&self, args: &[&str]) -> String {
+        let place = self.place();
+        let (command, rest) = args.split_first().unwrap();
+        let mut all = vec![*command, place.to_str().unwrap()];
+        all.extend(rest);
+        let output = bolewalk(&all);
+        assert_eq!(output.status.code(), Some(0), "{}", err(&output));
+        out(&output)
+    }
+
+    fn judged(&self) -> Value {
+        serde_json::from_str(&self.run(&["judge", "--json"])).unwrap()
+    }
+}
+
+/// A field book that holds the demo property alone, without its photos.
+fn earlier_demo(place: &Path) {
+    let text = include_str!("../../core/src/bin/bolewalk/demo/property.json");
+    let mut file: Value = serde_json::from_str(text).unwrap();
+    for tree in file["site"]["trees"].as_array_mut().unwrap() {
+        for seen in tree["inspections"].as_array_mut().unwrap() {
+            seen.as_object_mut().unwrap().remove("photos");
+        }
+    }
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("property.json");
+    fs::write(&path, file.to_string()).unwrap();
+    let output = bolewalk(&[
+        "import".as_ref(),
+        path.as_os_str(),
+        "--into".as_ref(),
+        place.as_ref(),
+    ]);
+    assert_eq!(output.status.code(), Some(0), "{}", err(&output));
+}
+
+fn trees(judged: &Value) -> &Vec<Value> {
+    judged["judgement"]["trees"].as_array().unwrap()
+}
+
+#[test]
+fn the_folder_holds_the_book_its_papers_and_its_map_files() {
+    let demo = Demo::made();
+    let place = demo.place();
+    let starts = |name: &str, with: &[u8]| {
+        let bytes = fs::read(place.join(name)).unwrap();
+        assert!(bytes.starts_with(with), "{name}");
+        assert!(bytes.len() > 1_000, "{name}");
+    };
+    starts("site-summary.pdf", b"%PDF-");
+    starts("climb-sheets.pdf", b"%PDF-");
+    starts("trees.gpkg", b"SQLite format 3\0");
+    starts("field-book.db", b"SQLite format 3\0");
+    starts("trees.geojson", b"{");
+    starts("trees.csv", b"tag,");
+    let csv = fs::read_to_string(place.join("trees.csv")).unwrap();
+    assert_eq!(csv.lines().count(), 1 + 26);
+    // Nothing is left beside it of what was made aside.
+    assert_eq!(fs::read_dir(demo.folder.path()).unwrap().count(), 1);
+    // At least 40 photos, each an original with a view and a small copy.
+    let photos = fs::read_dir(place.join("photos")).unwrap().count();
+    assert!(photos >= 3 * 40, "{photos}");
+    assert!(demo.run(&["check"]).contains("The database is sound."));
+}
+
+#[test]
+fn its_site_file_is_read_back_with_its_photos() {
+    let demo = Demo::made();
+    let file = demo.place().join("property.json");
+    let output = bolewalk(&["check".as_ref(), file.as_os_str()]);
+    assert_eq!(output.status.code(), Some(0), "{}", err(&output));
+    let of_file = bolewalk(&["judge".as_ref(), file.as_os_str()]);
+    assert_eq!(out(&of_file), demo.run(&["judge"]));
+}
+
+#[test]
+fn the_table_fits_the_page_and_shows_every_verdict() {
+    let demo = Demo::made();
+    for line in demo.told.lines().filter(|line| !line.contains("bolewalk ")) {
+        assert!(line.chars().count() <= 100, "{line}");
+    }
+    // Without a terminal there is no colour.
+    assert!(!demo.told.contains('\u{1b}'));
+    let judged = demo.judged();
+    let verdicts: BTreeSet<&str> = trees(&judged)
+        .iter()
+        .map(|tree| tree["verdict"].as_str().unwrap())
+        .collect();
+    assert_eq!(verdicts.len(), 5, "{verdicts:?}");
+    for words in [
+        "no stop found",
+        "only within these",
+        "do not climb yet:",
+        "do not climb",
+        "not judged: still",
+        "nobody needs to",
+    ] {
+        assert!(demo.told.contains(words), "{words}");
+    }
+}
+
+// Each for a reason of the method, sections 1 to 4.
+#[test]
+fn every_verdict_has_its_reason() {
+    let judged = Demo::made().judged();
+    let has = |tag: &str, verdict: &str, list: &str, code: &str| {
+        let tree = trees(&judged)
+            .iter()
+            .find(|tree| tree["tag"] == tag)
+            .unwrap();
+        assert_eq!(tree["verdict"], verdict, "{tag}");
+        let reasons = tree[list].as_array().unwrap();
+        assert!(
+            reasons.iter().any(|r| r["code"] == code),
+            "{tag}: {reasons:?}"
+        );
+    };
+    has("03", "limited", "limit_caps", "cap.included-bark");
+    has("04", "refer", "refer_caps", "cap.grade-3-on-route");
+    has("05", "barred", "stops", "stop.ash-beetle");
+    has("06", "refer", "refer_caps", "cap.dead-tree");
+    has("07", "barred", "stops", "stop.hanger-over-route");
+    has("08", "limited", "limit_caps", "cap.wire-near");
+    has("09", "barred", "stops", "stop.wire-voltage-unknown");
+    has("11", "barred", "stops", "stop.soil-movement");
+    has("15", "barred", "stops", "stop.ground-dug");
+    has("16", "incomplete", "gaps", "gap.part-hidden");
+    has("24", "incomplete", "gaps", "gap.full-check");
+    let nobody: Vec<_> = trees(&judged)
+        .iter()
+        .filter(|tree| tree["climb"] == "not_needed")
+        .map(|tree| tree["tag"].as_str().unwrap())
+        .collect();
+    assert!(
+        nobody.contains(&"10") && nobody.contains(&"17"),
+        "{nobody:?}"
+    );
+}
+
+#[test]
+fn the_words_tell_what_to_close_and_what_to_keep_apart() {
+    let told = &Demo::made().told;
+    for words in [
+        "rooms emptied, or another way",
+        "close it off while work goes on",
+        "move it away",
+        "cover or protect it",
+        "call its owner first",
+        "ask them, and tell them the hour",
+        "not together with",
+        "Not answered and dated yet: quarantine",
+        "not a permission to climb",
+    ] {
+        let whole = told.split_whitespace().collect::<Vec<_>>().join(" ");
+        assert!(whole.contains(words), "{words}");
+    }
+}
+
+#[test]
+fn no_entry_of_the_catalogue_is_missing_or_half_filled() {
+    let demo = Demo::made();
+    let place = demo.place();
+    let mut texts = vec![demo.told.clone(), demo.run(&["judge", "--imperial"])];
+    for tree in trees(&demo.judged()) {
+        let tag = tree["tag"].as_str().unwrap();
+        texts.push(demo.run(&["judge", "--explain", tag]));
+    }
+    for name in ["trees.csv", "trees.geojson", "property.json"] {
+        texts.push(fs::read_to_string(place.join(name)).unwrap());
+    }
+    texts.extend(words_of_pdf(&place.join("site-summary.pdf")));
+    texts.extend(words_of_pdf(&place.join("climb-sheets.pdf")));
+    for text in texts {
+        for fault in ["⟦", "⟧", "{$", "{ $", "NaN"] {
+            assert!(!text.contains(fault), "{fault} in {text:.2000}");
+        }
+    }
+}
+
+/// The words of a paper, where poppler is at hand.
+fn words_of_pdf(path: &Path) -> Option<String> {
+    match Command::new("pdftotext").arg(path).arg("-").output() {
+        Ok(output) => {
+            let words = String::from_utf8(output.stdout).unwrap();
+            assert!(words.contains("Hobnail Farm"));
+            Some(words)
+        }
+        Err(_) => {
+            println!("SKIPPED: pdftotext is missing; apt-get install poppler-utils");
+            None
+        }
+    }
+}
+
+#[test]
+fn a_climb_sheet_takes_one_page_a_tree() {
+    let path = Demo::made().place().join("climb-sheets.pdf");
+    match Command::new("pdfinfo").arg(path).output() {
+        Ok(output) => {
+            let told = String::from_utf8(output.stdout).unwrap();
+            let pages = told.lines().find_map(|line| line.strip_prefix("Pages:"));
+            assert_eq!(pages.unwrap().trim(), "26");
+        }
+        Err(_) => println!("SKIPPED: pdfinfo is missing; apt-get install poppler-utils"),
+    }
+}
+
+// Metric and imperial agree to the printed digit: 0.3048 m to the foot (NIST SP 811).
+#[test]
+fn metric_and_imperial_tell_the_same() {
+    let demo = Demo::made();
+    let judged = demo.judged();
+    let imperial = demo.run(&["judge", "--imperial"]);
+    let metric = demo.run(&["judge"]);
+    for tree in trees(&judged) {
+        let Some(zone) = tree["zones"].get(0).filter(|zone| zone["planned"] == true) else {
+            continue;
+        };
+        let keep_m = zone["keep_out_m"].as_f64().unwrap();
+        let up = |value: f64, step: f64| (value / step - 1e-9).ceil() * step;
+        let tag = tree["tag"].as_str().unwrap();
+        let row = |text: &str| {
+            let mut lines = text.lines();
+            let found = lines.find(|line| line.split_whitespace().next() == Some(tag));
+            found.unwrap_or_default().to_owned()
+        };
+        let metres = format!("{:.1} m", up(keep_m, 0.1));
+        assert!(
+            row(&metric).contains(&metres),
+            "{tag}: {metres}: {}",
+            row(&metric)
+        );
+        let feet = format!("{:.0} ft", up(keep_m / 0.3048, 1.0));
+        assert!(
+            row(&imperial).contains(&feet),
+            "{tag}: {feet}: {}",
+            row(&imperial)
+        );
+    }
+    assert!(
+        !imperial.contains(" kg") && !imperial.contains(" cm"),
+        "{imperial}"
+    );
+}
+
+// OSHA's barrier as the rule set has it: crown reach, one piece, 20 ft (6.1 m) beyond.
+#[test]
+fn keep_out_distances_follow_their_published_rules() {
+    let judged = Demo::made().judged();
+    let planned = |tag: &str| {
+        let tree = trees(&judged).iter().find(|tree| tree["tag"] == tag);
+        tree.unwrap()["zones"][0]["keep_out_m"].as_f64().unwrap()
+    };
+    assert!((planned("01") - (8.5 + 1.2 + 6.1)).abs() < 1e-9);
+    assert!((planned("12") - (6.5 + 1.0 + 6.1)).abs() < 1e-9);
+    // 29 CFR 1910.266: two tree lengths; 22.5 m by the tangent method (5 %), 9° of lean, 95 % end.
+    let length =
+        22.5 * (1.644_854 * (1.0_f64 + 0.05 * 0.05).ln().sqrt()).exp() / 9.0_f64.to_radians().cos();
+    assert!((planned("11") - 2.0 * length).abs() < 1e-6);
+}
+
+// The score and the lengths can be redone from the inputs that are printed (method, section 7).
+#[test]
+fn the_working_can_be_redone_with_a_calculator() {
+    let judged = Demo::made().judged();
+    let mut redone = 0;
+    for tree in trees(&judged) {
+        for line in tree["working"].as_array().unwrap() {
+            assert!(!line["source"].as_str().unwrap().is_empty(), "{line}");
+            assert!(!line["formula"].as_str().unwrap().is_empty(), "{line}");
+            let of = |name: &str| {
+                let inputs = line["inputs"].as_array().unwrap();
+                let input = inputs.iter().find(|input| input["name"] == name).unwrap();
+                input["value"]["value"].as_f64().unwrap()
+            };
+            let value = line["value"].as_f64().unwrap();
+            let again = match line["what"].as_str().unwrap() {
+                "work.score" => 100.0 * of("f") * of("p") * of("h"),
+                "work.stem-length" => of("H95") / of("θ").to_radians().cos(),
+                "work.anchor-force" => of("m") * of("g") * of("s") * of("k") / 1000.0,
+                "work.anchor-stress" => {
+                    let d_m = of("d") / 100.0;
+                    32.0 * of("M") / (std::f64::consts::PI * d_m * d_m * d_m) / 1000.0
+                }
+                "work.rope-length" => of("legs") * of("A") + of("reserve"),
+                _ => continue,
+            };
+            assert!(
+                (value - again).abs() < 1e-6 * value.abs().max(1.0),
+                "{line}"
+            );
+            redone += 1;
+        }
+    }
+    assert!(redone > 60, "{redone}");
+    let told = Demo::made().run(&["judge", "--explain", "04"]);
+    for words in [
+        "S = 100 · f · p · h",
+        "source: Wagener 1963",
+        "Ines Marrow: may climb",
+    ] {
+        assert!(told.contains(words), "{words}");
+    }
+}
+
+#[test]
+fn the_data_for_other_programs_keep_their_form() {
+    let judged = Demo::made().judged();
+    assert_eq!(judged["format"], 1);
+    assert_eq!(judged["site_name"], "Hobnail Farm");
+    assert_eq!(judged["judgement"]["as_of"], "2026-05-19");
+    let fields: BTreeSet<&str> = trees(&judged)[0]
+        .as_object()
+        .unwrap()
+        .keys()
+        .map(String::as_str)
+        .collect();
+    for field in [
+        "tag",
+        "verdict",
+        "climb",
+        "stops",
+        "gaps",
+        "refer_caps",
+        "limit_caps",
+        "limits",
+        "score",
+        "margins",
+        "climbers",
+        "rope",
+        "zones",
+        "wires",
+        "risks",
+        "next_look",
+        "working",
+    ] {
+        assert!(fields.contains(field), "{field}");
+    }
+    // The same input gives the same bytes.
+    let again = Demo::made();
+    assert_eq!(
+        again.run(&["judge", "--json"]),
+        again.run(&["judge", "--json"])
+    );
+    let at_ten: Value =
+        serde_json::from_str(&again.run(&["judge", "--json", "--hour", "10"])).unwrap();
+    assert_eq!(at_ten["hour"], 10);
+}
+
+#[test]
+fn another_day_is_another_answer() {
+    // An answer ends with its day (method, section 7): a year on, every climb is to be checked anew.
+    let told = Demo::made().run(&["judge", "--json", "--date", "2027-05-19"]);
+    let judged: Value = serde_json::from_str(&told).unwrap();
+    for tree in trees(&judged) {
+        let verdict = tree["verdict"].as_str().unwrap();
+        assert!(
+            ["barred", "incomplete"].contains(&verdict),
+            "{}",
+            tree["tag"]
+        );
+    }
+}
+
+#[test]
+fn nothing_is_replaced_that_the_demo_did_not_make() {
+    let folder = tempfile::tempdir().unwrap();
+    let place = folder.path().join("mine");
+    // Somebody else's file.
+    fs::create_dir(&place).unwrap();
+    fs::write(place.join("letter.txt"), "dear").unwrap();
+    // Somebody's own field book.
+    let book = folder.path().join("book");
+    let site = super::fixture("three-trees.json");
+    bolewalk(&["import", &site, "--into", book.to_str().unwrap()]);
+    for place in [&place, &book] {
+        let before: Vec<_> = fs::read_dir(place)
+            .unwrap()
+            .map(|e| e.unwrap().path())
+            .collect();
+        let output = bolewalk(&["demo", place.to_str().unwrap(), "--yes"]);
+        assert_eq!(output.status.code(), Some(1));
+        assert!(
+            err(&output).contains("Name another folder"),
+            "{}",
+            err(&output)
+        );
+        for path in before {
+            assert!(path.exists());
+        }
+    }
+    // An earlier demo, and nobody to be asked.
+    let earlier = folder.path().join("earlier");
+    earlier_demo(&earlier);
+    let output = bolewalk(&["demo", earlier.to_str().unwrap()]);
+    assert_eq!(output.status.code(), Some(1));
+    assert!(err(&output).contains("--yes"), "{}", err(&output));
+}
