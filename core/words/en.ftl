@@ -603,6 +603,19 @@ fault-needed = This is needed. Enter it.
 fault-not-whole = This has to be a whole number.
 fault-no-position = This is no position on Earth. Wait for a fix and take it again.
 fault-top-below-base = The top comes out below the base. Check that both readings were taken from one spot and not swapped.
+fault-not-a-mapping = This does not say which column holds what. Write it like height_m=HEIGHT:ft.
+fault-no-such-column = The file has no column “{ $found }”. It has: { $allowed }.
+fault-mapped-twice = This field is mapped twice. Choose one column for it.
+fault-no-known-column = No column could be recognized among: { $found }. Name them with --map, such as --map height_m=HEIGHT:ft.
+fault-no-rows = There is nothing to read in this file.
+fault-row-length = This row has { $found } cells where the header has { $allowed }. Its values may stand in the wrong columns. Mend the row.
+fault-quote-not-closed = A quotation mark opens here and is never closed. Close it, or take it out.
+fault-half-a-position = Only one half of the position is there. Add { $allowed }.
+fault-no-place = The position is 0, 0, which many programs write where there is none.
+fault-not-degrees = This position is not in degrees of latitude and longitude: { $found }. Allowed are { $allowed }. Convert the file to WGS 84.
+fault-not-a-point = A tree stands at a point; this is another shape, or has no coordinates.
+fault-other-reference-system = The coordinates are in another reference system: { $found }. Convert the file to WGS 84 ({ $allowed }).
+fault-site-name = The property needs a name of { $allowed } characters.
 fault-change = A line of the log does not fit and was not taken over.
 
 read-number-example = a number with or without its unit, such as { $example }
@@ -1282,6 +1295,41 @@ summary-profile-behind = far side
 sheet-weather-wind = wind { $wind }
 sheet-weather-wet = wet bark
 sheet-weather-ice = ice
+
+## Trees from another inventory: what was guessed
+
+import-delimited = The columns are separated by { $delimiter }; the text is in { $encoding }.
+import-delimiter-comma = commas
+import-delimiter-semicolon = semicolons
+import-delimiter-tab = tabs
+import-delimiter-bar = bars
+import-decimal-comma = Numbers are read with a decimal comma.
+import-column = Column “{ $column }” is read as { $field }.
+import-column-with-unit = Column “{ $column }” is read as { $field } in { $unit }.
+import-column-unit-assumed = Column “{ $column }” is read as { $field }. It names no unit: { $unit } is assumed.
+import-tags-told-apart = { $count ->
+    [one] { $count } tag stands more than once: the key is put behind it.
+   *[other] { $count } tags stand more than once: the key is put behind each.
+}
+import-tags-from-key = No column holds tags: the key serves as tag.
+import-tags-from-row = No column holds tags or a unique key: the trees are numbered in the order of the rows.
+import-crown-halved = Half the crown’s diameter is taken as its radius. If the diameter is a mean, the largest radius may be more.
+import-diameter-to-girth = Diameters are turned into girths, as of a round stem.
+import-no-day = No day is given, so the measures have no date. Name the day they were taken.
+import-field-tag = the tag
+import-field-key = the unique key
+import-field-species = the species
+import-field-common-name = the common name
+import-field-lat = latitude
+import-field-lon = longitude
+import-field-accuracy = the accuracy of the position
+import-field-height = height
+import-field-girth = girth
+import-field-diameter = stem diameter
+import-field-crown-radius = crown radius
+import-field-crown-diameter = crown diameter
+import-field-lean = lean
+import-field-note = notes
 
 ## Desk command
 

@@ -1,5 +1,6 @@
 //! Tests of this folder, a module a file.
 
+mod intake;
 mod store;
 mod store_full_or_closed;
 mod store_killed;

@@ -2,6 +2,7 @@
 //! place.
 
 mod ids;
+mod inventory;
 mod references;
 mod schema;
 mod schema_faults;
@@ -9,5 +10,9 @@ mod shape_faults;
 mod site_file;
 
 pub use ids::{fill_ids, make_unique};
+pub use inventory::{
+    ColumnMapping, Imported, InventoryKind, InventoryOptions, LengthUnit, TreeField,
+    inventory_kind, read_inventory, read_inventory_at,
+};
 pub use schema::site_file_schema;
 pub use site_file::{read_site_file, read_site_file_at, write_site_file};

@@ -12,7 +12,7 @@ use crate::record::{DefectKind, NUMBER_FIELDS, Noun};
 use crate::words::Worded;
 
 /// Entries whose keys are found by their first part, wherever they stand in the code.
-const FIRST_PARTS: [&str; 22] = [
+const FIRST_PARTS: [&str; 23] = [
     "stop.",
     "gap.",
     "cap.",
@@ -27,6 +27,7 @@ const FIRST_PARTS: [&str; 22] = [
     "verdict.",
     "caution.",
     "photo.gap.",
+    "import.",
     "paper.",
     "sheet.",
     "summary.",
