@@ -75,4 +75,9 @@ impl BookClock {
         let local = self.now().local();
         local.map_or(Day(chrono::NaiveDate::MAX), |at| at.day)
     }
+
+    /// The local hour, 0 to 23.
+    pub(super) fn hour(&self) -> u32 {
+        self.now().local().map_or(0, |at| at.hour)
+    }
 }

@@ -75,6 +75,26 @@ impl Entered {
         self.asks
     }
 
+    /// Enters a value that nobody entered, such as the present day.
+    pub(super) fn or_else(mut self, input: &str, value: impl FnOnce() -> Value) -> Entered {
+        let is_there = self.value(input).is_some_and(|value| !value.is_null());
+        if !is_there && let Some(ask) = self.asks.iter().find(|ask| ask.id == input) {
+            self.values.retain(|(other, _)| other.id != input);
+            self.values.push((ask, value()));
+        }
+        self
+    }
+
+    /// A number that was entered, in its base unit.
+    pub(super) fn number(&self, input: &str) -> Option<f64> {
+        self.value(input).and_then(Value::as_f64)
+    }
+
+    /// A text or a choice that was entered.
+    pub(super) fn text(&self, input: &str) -> Option<&str> {
+        self.value(input).and_then(Value::as_str)
+    }
+
     /// What was entered for an input.
     pub(super) fn value(&self, input: &str) -> Option<&Value> {
         let found = self.values.iter().find(|(ask, _)| ask.id == input);
@@ -96,6 +116,11 @@ impl From<Fault> for Misread {
 }
 
 fn value_of(ask: &Ask, value: &EntryValue, words: &Words) -> Result<Value, Misread> {
+    if let EntryValue::Choice { id } = value
+        && id.is_empty()
+    {
+        return Ok(Value::Null);
+    }
     Ok(match (ask.kind, value) {
         (AskKind::Number(field), EntryValue::Number { typed }) => number(ask, typed, field, words)?,
         (AskKind::Whole(field), EntryValue::Number { typed }) => {
@@ -108,19 +133,15 @@ fn value_of(ask: &Ask, value: &EntryValue, words: &Words) -> Result<Value, Misre
         | (AskKind::Angle(field), EntryValue::Tilt { degrees }) => {
             sensed(ask, *degrees, field, words)?
         }
-        (AskKind::Grade, EntryValue::Choice { id }) => match id.as_str() {
-            "" => Value::Null,
+        (AskKind::OneToThree(_), EntryValue::Choice { id }) => match id.as_str() {
             "1" | "2" | "3" => json!(id.parse::<u32>().unwrap_or(3)),
             _ => return Err(no_choice(ask, id).into()),
         },
         (AskKind::Choice(of), EntryValue::Choice { id }) => {
-            if id.is_empty() {
-                Value::Null
-            } else if choice_ids(of).contains(id) {
-                json!(id)
-            } else {
+            if !choice_ids(of).contains(id) {
                 return Err(no_choice(ask, id).into());
             }
+            json!(id)
         }
         (AskKind::Choices(of), EntryValue::Choices { ids }) => {
             let known = choice_ids(of);

@@ -21,6 +21,8 @@ pub(super) fn defect(cause: impl std::fmt::Display) -> BookError {
 /// `Refused` at the input of what is missing.
 pub(super) fn new_record<T: DeserializeOwned>(entered: &Entered) -> Result<T, BookError> {
     let mut record = Map::new();
+    // The store gives it an id.
+    record.insert("id".to_owned(), Value::from(""));
     lay_over(&mut record, entered);
     typed(Value::Object(record), entered)
 }
@@ -40,50 +42,37 @@ pub(super) fn changed_record<T: DeserializeOwned + serde::Serialize>(
     typed(Value::Object(fields), entered)
 }
 
-/// Lays the values over a record. Clearing the leading value of a part clears the part.
+/// Lays the values over a record. Clearing the value that a part stands and falls with clears the
+/// part; a part of which nothing is left is no part.
 fn lay_over(record: &mut Map<String, Value>, entered: &Entered) {
     for (ask, value) in entered.values() {
         match ask.field.split_once('.') {
             _ if ask.field.is_empty() => {}
-            None if value.is_null() => {
-                record.remove(ask.field);
-            }
-            None => {
-                record.insert(ask.field.to_owned(), value.clone());
+            None => put(record, ask.field, value),
+            Some((part, _)) if value.is_null() && ask.heads => {
+                record.remove(part);
             }
             Some((part, field)) => {
-                if value.is_null() && leads(entered, ask.field) {
-                    record.remove(part);
-                    continue;
-                }
                 let held = record
                     .entry(part.to_owned())
                     .or_insert_with(|| Value::Object(Map::new()));
                 if let Value::Object(held) = held {
-                    held.insert(field.to_owned(), value.clone());
+                    put(held, field, value);
+                    if held.is_empty() {
+                        record.remove(part);
+                    }
                 }
             }
         }
     }
-    drop_empty_parts(record);
 }
 
-/// Whether a field is the first that the command asks of its part.
-fn leads(entered: &Entered, field: &str) -> bool {
-    let part = |field: &str| field.split_once('.').map(|(part, _)| part.to_owned());
-    let first = entered
-        .asks()
-        .iter()
-        .find(|ask| part(ask.field) == part(field));
-    first.is_some_and(|ask| ask.field == field)
-}
-
-/// A part of which only cleared values were entered is no part.
-fn drop_empty_parts(record: &mut Map<String, Value>) {
-    record.retain(|_, value| match value {
-        Value::Object(held) => held.values().any(|value| !value.is_null()),
-        _ => true,
-    });
+fn put(record: &mut Map<String, Value>, field: &str, value: &Value) {
+    if value.is_null() {
+        record.remove(field);
+    } else {
+        record.insert(field.to_owned(), value.clone());
+    }
 }
 
 /// The record, or the input of what it lacks.

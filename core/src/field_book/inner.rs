@@ -1,15 +1,16 @@
 //! What the exported object guards: store, clock, settings, and the tokens already used.
 
 use std::path::Path;
+use std::sync::Arc;
 
 use serde::{Deserialize, Serialize};
 
-use super::act::Outcome;
 use super::clock::BookClock;
-use super::fill::{defect, set_changed};
+use super::fill::defect;
+use super::judged::JudgedSite;
 use super::settings::Settings;
 use crate::error::BookError;
-use crate::record::{Id, Noun};
+use crate::record::Id;
 use crate::store::{self, Author, Edit, Store};
 
 /// Name of the used tokens in the store.
@@ -40,6 +41,10 @@ pub(super) struct Inner {
     nonce: String,
     pages_made: u64,
     used: Vec<(String, Done)>,
+    /// The site judged last, as it is now.
+    pub(super) judged: Option<Arc<JudgedSite>>,
+    /// The site judged last, as it was before an edit.
+    pub(super) judged_before: Option<Arc<JudgedSite>>,
 }
 
 impl Inner {
@@ -58,7 +63,26 @@ impl Inner {
             nonce: uuid::Uuid::now_v7().simple().to_string(),
             pages_made: 0,
             used,
+            judged: None,
+            judged_before: None,
         })
+    }
+
+    /// Repairs the book after a call met damage, and says where the damaged files are.
+    pub(super) fn mend(&mut self, place: String, detail: String) -> BookError {
+        self.judged = None;
+        self.judged_before = None;
+        match self.store.mend(&detail, self.clock.now()) {
+            Ok(()) => {
+                let repair = self.store.opening().repair.as_ref();
+                BookError::Damaged {
+                    place,
+                    detail,
+                    kept: repair.map_or_else(String::new, |repair| repair.kept.clone()),
+                }
+            }
+            Err(error) => error,
+        }
     }
 
     /// The first part of the tokens of a new page.
@@ -91,33 +115,8 @@ impl Inner {
         act: impl FnOnce(&mut Edit<'_>) -> Result<(), BookError>,
     ) -> Result<store::Done, BookError> {
         let author = self.author();
+        self.outdate_judgement();
         self.store.edit(&author, act)
-    }
-
-    /// Sets what differs between a record as it was and as it shall be.
-    pub(super) fn change<T: Serialize>(
-        &mut self,
-        noun: Noun,
-        id: &Id,
-        before: &T,
-        after: &T,
-    ) -> Result<Outcome, BookError> {
-        let done = self.edit(|edit| set_changed(edit, noun, id, before, after))?;
-        Ok(Outcome {
-            record: id.clone(),
-            changes: done.changes,
-        })
-    }
-
-    /// The record in which a record lies.
-    pub(super) fn holder(&self, noun: Noun, id: &Id) -> Result<Id, BookError> {
-        let found = self.store.read().whereabouts(noun, id)?;
-        found
-            .and_then(|place| place.parent)
-            .ok_or_else(|| BookError::NotFound {
-                kind: noun.place().table.to_owned(),
-                id: id.0.clone(),
-            })
     }
 
     /// Who edits, and when.

@@ -4,23 +4,48 @@
 //! | --- | --- |
 //! | `object` | [`FieldBook`], what crosses the border |
 //! | `inner` | what it guards: store, clock, settings, tokens |
-//! | `clock` | the one clock |
-//! | `entries`, `fill` | entries → values → records |
+//! | `clock`, `settings` | the one clock; this phone's settings |
+//! | `entries`, `fill`, `records` | entries → values → records |
 //! | `act` | which command does what |
 //! | one file a noun | `site`, `tree`, … the typed commands |
+//! | `judged`, `standing` | the judgement after each edit, and its cache |
+//! | `show`, `notices` | which address shows which page; what is told first |
+//! | `long_work`, `papers`, `bring_in` | long work |
 
 mod act;
+mod anchor;
+mod bring_in;
 mod clock;
+mod crew;
 mod entries;
 mod fill;
+mod finding;
 mod inner;
+mod inspection;
+mod judged;
+mod long_work;
+mod notices;
 mod object;
+mod papers;
+mod permission;
+mod photo;
+mod records;
+mod section;
 mod settings;
 mod show;
+mod sign;
 mod site;
+mod standing;
+mod target;
 mod tree;
+mod undo;
+mod visit;
 
 pub use clock::FixedClock;
 pub use inner::Done;
+pub use long_work::HowFarItIs;
 pub use object::FieldBook;
 pub use settings::Settings;
+
+#[cfg(test)]
+mod tests;

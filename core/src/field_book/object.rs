@@ -5,16 +5,22 @@ use std::sync::Arc;
 
 use parking_lot::Mutex;
 
+use super::bring_in::read_with_photos;
 use super::clock::{BookClock, FixedClock};
 use super::inner::{Done, Inner};
+use super::long_work::{HowFarItIs, LongWork};
+use super::papers::WhichPaper;
 use crate::error::BookError;
 use crate::pages::{CommandKind, Entry, Page, PageAddress};
 use crate::record::Id;
+use crate::store::Store;
 
-/// A field book: everything on one phone, in one folder. Calls may come from any thread.
+/// A field book: everything on one phone, in one folder. Calls may come from any thread; long work
+/// (writing papers, bringing a site file in, a backup) holds up no page and no command.
 #[derive(Debug, uniffi::Object)]
 pub struct FieldBook {
     inner: Mutex<Inner>,
+    work: LongWork,
 }
 
 #[uniffi::export]
@@ -47,7 +53,7 @@ impl FieldBook {
     /// # Errors
     /// `NotFound` for a record that is not there; `Damaged`, `Busy` as the book reports.
     pub fn page(&self, address: PageAddress) -> Result<Page, BookError> {
-        self.inner.lock().page(&address)
+        self.with(|inner| inner.page(&address))
     }
 
     /// Takes an offer: does what the command says to the record `about`. The same token a second
@@ -55,8 +61,8 @@ impl FieldBook {
     ///
     /// # Errors
     /// `Refused` with a fault for every entry that does not fit, at its input; `NotFound` for a
-    /// record that is not there; `DiskFull`, `Busy`, `Damaged` as the book reports. Nothing was
-    /// changed then.
+    /// record that is not there; `DiskFull`, `Busy`, `Damaged` as the book reports; `Defect` for an
+    /// input that the command does not ask. Nothing was changed then.
     pub fn act(
         &self,
         command: CommandKind,
@@ -64,16 +70,98 @@ impl FieldBook {
         entries: Vec<Entry>,
         offer_token: String,
     ) -> Result<Done, BookError> {
-        let mut inner = self.inner.lock();
-        inner.act(command, &Id(about), &entries, &offer_token)
+        self.with(|inner| inner.act(command, &Id(about), &entries, &offer_token))
+    }
+
+    /// Long work: writes the site summary of a site as PDF to `path`.
+    ///
+    /// # Errors
+    /// `NotFound` for an unknown site; `Busy` while other long work goes on; `Stopped`;
+    /// `DiskFull`, `Unwritable` for the path. Nothing half-written stays behind.
+    pub fn write_summary(&self, site: String, path: String) -> Result<(), BookError> {
+        self.write(WhichPaper::Summary, &Id(site), Path::new(&path))
+    }
+
+    /// Long work: writes the climb sheets of a site as PDF to `path`.
+    ///
+    /// # Errors
+    /// As [`FieldBook::write_summary`].
+    pub fn write_climb_sheets(&self, site: String, path: String) -> Result<(), BookError> {
+        self.write(WhichPaper::ClimbSheets, &Id(site), Path::new(&path))
+    }
+
+    /// Long work: brings a site file with its photos in; the same file again changes nothing.
+    ///
+    /// # Errors
+    /// `Refused` with every fault and its place; `NotFound`, `Unreadable`, `Newer` for the file;
+    /// `Busy`, `Stopped`, `DiskFull`. Nothing was brought in then.
+    pub fn import_site_file(&self, path: String) -> Result<Done, BookError> {
+        let path = Path::new(&path);
+        let running = self.work.begin(path)?;
+        let (codes, photos) = self.with(|inner| {
+            let book = inner.store.read().load_book()?;
+            Ok((book.codebook, inner.photo_folder()?))
+        })?;
+        let file = read_with_photos(path, &codes, &photos, &running)?;
+        self.with(|inner| {
+            let outcome = inner.put_site_file(&file)?;
+            Ok(Done {
+                record: outcome.record,
+                words: inner.settings.words().say("done.import", &[]),
+                changes: outcome.changes,
+                done_before: false,
+            })
+        })
+    }
+
+    /// Long work: makes a backup beside the book, and thins older ones. Its path.
+    ///
+    /// # Errors
+    /// `Busy`, `DiskFull`, `Unwritable`; `Damaged` if the copy fails its check.
+    pub fn backup(&self) -> Result<String, BookError> {
+        let (folder, now) = self.with(|inner| {
+            let folder = inner.store.folder().map(Path::to_owned);
+            Ok((folder.unwrap_or_default(), inner.clock.now()))
+        })?;
+        let running = self.work.begin(&folder)?;
+        running.go_on(0, 1)?;
+        let path = self.mended(Store::backup_of(&folder, now))?;
+        running.tell(1, 1);
+        Ok(path.display().to_string())
+    }
+
+    /// How far long work is.
+    ///
+    /// # Errors
+    /// None so far.
+    pub fn how_far(&self) -> Result<HowFarItIs, BookError> {
+        Ok(self.work.how_far())
+    }
+
+    /// Stops the long work going on, at its next step.
+    ///
+    /// # Errors
+    /// None so far.
+    pub fn stop_work(&self) -> Result<(), BookError> {
+        self.work.stop();
+        Ok(())
     }
 
     /// The words of an error, for the person who meets it: what happened, and what to do.
     ///
     /// # Errors
-    /// None; every method of the border may fail, so that a fault of the program can be told.
+    /// None so far.
     pub fn words_of(&self, error: BookError) -> Result<String, BookError> {
         Ok(self.inner.lock().settings.words().error(&error))
+    }
+
+    /// Bounds the size of the book's file in pages of 4 KiB, so that an edit beyond it meets a full
+    /// disk; 0 lifts the bound. For tests and journeys.
+    ///
+    /// # Errors
+    /// As the book reports.
+    pub fn bound_pages(&self, pages: u32) -> Result<(), BookError> {
+        self.with(|inner| inner.store.bound_pages(pages))
     }
 }
 
@@ -82,72 +170,39 @@ impl FieldBook {
         let inner = Inner::open(Path::new(folder), device, clock)?;
         Ok(Arc::new(FieldBook {
             inner: Mutex::new(inner),
+            work: LongWork::default(),
         }))
     }
-}
 
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::pages::{BookPage, EntryValue};
-
-    fn book_at(folder: &Path) -> Arc<FieldBook> {
-        FieldBook::open(folder.display().to_string(), "phone".to_owned()).unwrap()
-    }
-
-    fn words(input: &str, text: &str) -> Entry {
-        Entry {
-            input: input.to_owned(),
-            value: EntryValue::Words {
-                text: text.to_owned(),
-            },
+    /// Does something under the lock. Damage met on the way is repaired as at opening, and told.
+    fn with<T>(
+        &self,
+        act: impl FnOnce(&mut Inner) -> Result<T, BookError>,
+    ) -> Result<T, BookError> {
+        let mut inner = self.inner.lock();
+        let outcome = act(&mut inner);
+        match outcome {
+            Err(BookError::Damaged { place, detail, .. }) => Err(inner.mend(place, detail)),
+            other => other,
         }
     }
 
-    fn page(book: &FieldBook) -> BookPage {
-        let Page::Book(page) = book.page(PageAddress::Book).unwrap();
-        page
+    /// The same for what was done without the lock.
+    fn mended<T>(&self, outcome: Result<T, BookError>) -> Result<T, BookError> {
+        match outcome {
+            Err(BookError::Damaged { place, detail, .. }) => {
+                Err(self.inner.lock().mend(place, detail))
+            }
+            other => other,
+        }
     }
 
-    #[test]
-    fn two_quick_taps_make_one_site_and_a_restart_keeps_it() {
-        let folder = tempfile::tempdir().unwrap();
-        let book = book_at(folder.path());
-        let offer = page(&book).offers.remove(0);
-        let act = |book: &FieldBook| {
-            let entries = vec![words("site.name", "Hill House")];
-            book.act(offer.command, String::new(), entries, offer.token.clone())
-                .unwrap()
-        };
-        let first = act(&book);
-        let second = act(&book);
-        assert!(!first.done_before && second.done_before);
-        assert_eq!(first.record, second.record);
-        drop(book);
-        let book = book_at(folder.path());
-        assert!(act(&book).done_before, "not even after a restart");
-        let sites = page(&book).sites;
-        assert_eq!(sites.len(), 1);
-        assert_eq!(sites[0].name, "Hill House");
-        assert_eq!(sites[0].words, "no trees yet");
-    }
-
-    #[test]
-    fn a_tree_needs_a_tag_of_its_own() {
-        let folder = tempfile::tempdir().unwrap();
-        let book = book_at(folder.path());
-        let add = |command, about: &str, entries, token: &str| {
-            book.act(command, about.to_owned(), entries, token.to_owned())
-        };
-        let name = vec![words("site.name", "Hill House")];
-        let site = add(CommandKind::AddSite, "", name, "1").unwrap().record.0;
-        let none = add(CommandKind::AddTree, &site, Vec::new(), "2").unwrap_err();
-        let said = book.words_of(none).unwrap();
-        assert!(said.contains("tree.tag: This is needed."), "{said}");
-        let seven = || vec![words("tree.tag", "7")];
-        add(CommandKind::AddTree, &site, seven(), "3").unwrap();
-        let twice = add(CommandKind::AddTree, &site, seven(), "4").unwrap_err();
-        assert!(matches!(twice, BookError::Refused { .. }));
-        assert_eq!(page(&book).sites[0].trees, 1);
+    fn write(&self, which: WhichPaper, site: &Id, path: &Path) -> Result<(), BookError> {
+        let running = self.work.begin(path)?;
+        let state = self.with(|inner| inner.paper_state())?;
+        let outcome = state.write(which, site, path, &running);
+        // The snapshot lets go of the book before anything is repaired.
+        drop(state);
+        self.mended(outcome)
     }
 }

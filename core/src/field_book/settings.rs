@@ -4,7 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use super::act::Outcome;
 use super::entries::Entered;
-use super::fill::changed_record;
+use super::fill::{changed_record, defect};
 use super::inner::Inner;
 use crate::error::BookError;
 use crate::record::Id;
@@ -51,7 +51,7 @@ impl Settings {
     }
 
     fn keep(&self, store: &Store) -> Result<(), BookError> {
-        let text = serde_json::to_string(self).map_err(super::fill::defect)?;
+        let text = serde_json::to_string(self).map_err(defect)?;
         store.set_setting(NAME, &text)
     }
 }

@@ -1,13 +1,171 @@
 //! Which address shows which page.
 
 use std::cell::Cell;
+use std::path::Path;
 
 use super::fill::defect;
 use super::inner::Inner;
+use super::judged::JudgedSite;
+use super::records::unknown;
 use crate::error::BookError;
 use crate::judge::codebook::{Codebook, starter_codes};
-use crate::pages::{BookFacts, Page, PageAddress, PageDesk, book_page};
-use crate::record::DefectCode;
+use crate::pages::{
+    BookFacts, Page, PageAddress, PageDesk, PhotoPaths, SiteFacts, anchor_of, anchor_page,
+    book_page, finding_page, hand_over_page, judgement_page, site_page, tree_page,
+};
+use crate::photo::photo_files;
+use crate::record::{DefectCode, Id, Noun};
+
+impl Inner {
+    /// The page at an address.
+    pub(super) fn page(&mut self, address: &PageAddress) -> Result<Page, BookError> {
+        match address {
+            PageAddress::Book => self.page_of_book(),
+            PageAddress::Site { site } => self.on_site(site, None, |desk, judged| {
+                let site = &judged.loaded.file.site;
+                Ok(Page::Site(site_page(desk, site, &judged.judged)))
+            }),
+            PageAddress::HandOver { site } => self.on_site(site, None, |desk, judged| {
+                let site = &judged.loaded.file.site;
+                Ok(Page::HandOver(hand_over_page(desk, site, &judged.judged)))
+            }),
+            PageAddress::Tree { tree } => {
+                let site = self.site_of(Noun::Tree, tree)?;
+                self.on_site(&site, Some(tree), |desk, judged| {
+                    let found = desk.tree(tree);
+                    let (found, answer) = found.ok_or_else(|| unknown(Noun::Tree, tree))?;
+                    let site = &judged.loaded.file.site;
+                    Ok(Page::Tree(tree_page(desk, site, found, answer)))
+                })
+            }
+            PageAddress::Judgement { tree } => {
+                let site = self.site_of(Noun::Tree, tree)?;
+                self.on_site(&site, Some(tree), |desk, judged| {
+                    let found = desk.tree(tree);
+                    let (found, answer) = found.ok_or_else(|| unknown(Noun::Tree, tree))?;
+                    let site = &judged.loaded.file.site;
+                    Ok(Page::Judgement(judgement_page(desk, site, found, answer)))
+                })
+            }
+            PageAddress::Finding { finding } => {
+                let site = self.site_of(Noun::Finding, finding)?;
+                let tree = self.tree_holding(Noun::Finding, finding)?;
+                self.on_site(&site, Some(&tree), |desk, judged| {
+                    finding_page(desk, &judged.loaded.file.site, finding)
+                        .map(Page::Finding)
+                        .ok_or_else(|| unknown(Noun::Finding, finding))
+                })
+            }
+            PageAddress::Anchor { anchor } => {
+                let site = self.site_of(Noun::AnchorPoint, anchor)?;
+                let tree = self.tree_holding(Noun::AnchorPoint, anchor)?;
+                self.on_site(&site, Some(&tree), |desk, judged| {
+                    anchor_of(&judged.loaded.file.site, anchor)
+                        .and_then(|_| anchor_page(desk, &judged.loaded.file.site, anchor))
+                        .map(Page::Anchor)
+                        .ok_or_else(|| unknown(Noun::AnchorPoint, anchor))
+                })
+            }
+        }
+    }
+
+    fn tree_holding(&self, noun: Noun, id: &Id) -> Result<Id, BookError> {
+        let inspection = self.holder(noun, id)?;
+        self.holder(Noun::Inspection, &inspection)
+    }
+
+    fn page_of_book(&mut self) -> Result<Page, BookError> {
+        let token = self.new_token();
+        let book = self.store.read().load_book()?;
+        let photos = |_: &str| PhotoPaths {
+            view: String::new(),
+            small: String::new(),
+        };
+        let desk = PageDesk {
+            words: self.settings.words(),
+            token,
+            offered: Cell::new(0),
+            today: self.clock.today(),
+            hour: self.clock.hour(),
+            crew: &book.crew,
+            gear: &book.gear,
+            codes: codes_in_order(&book.codebook),
+            site: None,
+            inspection: None,
+            notices: self.notices_of_book(book.unread.len()),
+            unsettled: Vec::new(),
+            can_undo: self.store.can_undo(None)?,
+            can_redo: self.store.can_redo(None)?,
+            photos: &photos,
+        };
+        let facts = BookFacts {
+            sites: book
+                .sites
+                .into_iter()
+                .map(|line| SiteFacts {
+                    id: line.id,
+                    name: line.name,
+                    client: line.client,
+                    trees: line.trees,
+                })
+                .collect(),
+            settings: serde_json::to_value(&self.settings).map_err(defect)?,
+            holder: self.settings.person.clone(),
+        };
+        Ok(Page::Book(book_page(&desk, facts)))
+    }
+
+    /// A page of a site, or of a tree on it.
+    fn on_site(
+        &mut self,
+        site: &Id,
+        tree: Option<&Id>,
+        make: impl FnOnce(&PageDesk, &JudgedSite) -> Result<Page, BookError>,
+    ) -> Result<Page, BookError> {
+        let token = self.new_token();
+        let judged = self.judged(site)?;
+        let file = &judged.loaded.file;
+        let folder = self.photo_folder()?;
+        let photos = |file: &str| paths(&folder, file);
+        let today = self.clock.today();
+        let found = tree.and_then(|id| file.site.trees.iter().find(|one| one.id == *id));
+        let visits = file.site.visits.iter().filter(|visit| visit.day == today);
+        let visits: Vec<&Id> = visits.map(|visit| &visit.id).collect();
+        let inspection = found.and_then(|tree| {
+            let of_today = tree.inspections.iter().rev();
+            of_today
+                .clone()
+                .find(|look| visits.contains(&&look.visit))
+                .or(of_today.clone().next())
+        });
+        let desk = PageDesk {
+            words: self.settings.words(),
+            token,
+            offered: Cell::new(0),
+            today,
+            hour: self.clock.hour(),
+            crew: &file.crew,
+            gear: &file.gear,
+            codes: codes_in_order(&file.codebook),
+            site: Some((&file.site, &judged.judged)),
+            inspection,
+            notices: self.notices_of_site(&judged.loaded),
+            unsettled: self.unsettled(&judged.loaded),
+            can_undo: self.store.can_undo(Some(site))?,
+            can_redo: self.store.can_redo(Some(site))?,
+            photos: &photos,
+        };
+        make(&desk, &judged)
+    }
+}
+
+fn paths(folder: &Path, file: &str) -> PhotoPaths {
+    let files = photo_files(folder, file);
+    PhotoPaths {
+        view: files.view.display().to_string(),
+        small: files.small.display().to_string(),
+    }
+}
 
 /// The codes in use, in the order of their tiles.
 fn codes_in_order(own: &[DefectCode]) -> Vec<DefectCode> {
@@ -23,38 +181,4 @@ fn codes_in_order(own: &[DefectCode]) -> Vec<DefectCode> {
     }
     codes.sort_by_key(|code| code.order.unwrap_or(u32::MAX));
     codes
-}
-
-impl Inner {
-    /// The page at an address.
-    pub(super) fn page(&mut self, address: &PageAddress) -> Result<Page, BookError> {
-        match address {
-            PageAddress::Book => self.book_page(),
-        }
-    }
-
-    fn book_page(&mut self) -> Result<Page, BookError> {
-        let token = self.new_token();
-        let book = self.store.read().load_book()?;
-        let desk = PageDesk {
-            words: self.settings.words(),
-            token,
-            offered: Cell::new(0),
-            crew: &book.crew,
-            codes: codes_in_order(&book.codebook),
-            site: None,
-            inspection: None,
-        };
-        let facts = BookFacts {
-            sites: book
-                .sites
-                .into_iter()
-                .map(|line| (line.id, line.name, line.client, line.trees))
-                .collect(),
-            settings: serde_json::to_value(&self.settings).map_err(defect)?,
-            today: self.clock.today(),
-            notices: Vec::new(),
-        };
-        Ok(Page::Book(book_page(&desk, facts)))
-    }
 }

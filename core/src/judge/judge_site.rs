@@ -4,7 +4,7 @@
 use rayon::prelude::*;
 
 use crate::error::BookError;
-use crate::record::{Day, SiteFile, SiteJudgement, Tree};
+use crate::record::{Day, Judgement, SiteFile, SiteJudgement, Tree};
 
 use super::case::SiteContext;
 use super::conflict::conflicts;
@@ -36,14 +36,20 @@ pub fn rules_for(file: &SiteFile) -> Result<RuleSet, BookError> {
 
 /// The same for a context that is already there.
 pub fn judge_context(site: &SiteContext) -> SiteJudgement {
+    judge_context_by(site, &|tree| judge_tree(site, tree))
+}
+
+/// The same with the judgement of each tree as `of_tree` gives it: worked out anew, or kept from
+/// before. It is asked from several threads.
+pub fn judge_context_by(
+    site: &SiteContext,
+    of_tree: &(dyn Fn(&Tree) -> Judgement + Sync),
+) -> SiteJudgement {
     let mut trees: Vec<&Tree> = site.file.site.trees.iter().collect();
     // Trees without a place in the walk come last, in the order they were recorded.
     trees.sort_by_key(|tree| tree.walk_order.unwrap_or(u32::MAX));
     // On every core; the order stays.
-    let judged: Vec<_> = trees
-        .par_iter()
-        .map(|tree| judge_tree(site, tree))
-        .collect();
+    let judged: Vec<Judgement> = trees.par_iter().map(|tree| of_tree(tree)).collect();
     let crowns = trees.iter().map(|tree| {
         let seen = (!tree.work.is_empty()).then(|| site.seen(tree)).flatten();
         let crown = seen.and_then(|seen| seen.look.crown);

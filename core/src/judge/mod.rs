@@ -43,7 +43,7 @@ mod zone_reach;
 mod zone_working;
 
 pub use case::SiteContext;
-pub use judge_site::{judge_context, judge_site, rules_for};
+pub use judge_site::{judge_context, judge_context_by, judge_site, rules_for};
 pub use judge_tree::judge_tree;
 
 /// Version of the method: an answer of another version is another answer.

@@ -14,6 +14,9 @@ pub struct Ask {
     pub kind: AskKind,
     /// Whether the command needs it.
     pub needed: bool,
+    /// Whether its part of the record stands and falls with it: without a girth there is no method
+    /// of a girth.
+    pub heads: bool,
 }
 
 /// What is asked for an input.
@@ -23,8 +26,8 @@ pub enum AskKind {
     Number(&'static NumberField),
     /// A whole number.
     Whole(&'static NumberField),
-    /// A grade, 1 to 3.
-    Grade,
+    /// 1 to 3, by the first part of its catalogue entries: `grade`, `risk-level`.
+    OneToThree(&'static str),
     /// One choice of an enum of the record, by the first part of its catalogue entries.
     Choice(&'static str),
     /// Several choices of an enum of the record.
@@ -80,16 +83,23 @@ impl Ask {
             field,
             kind,
             needed: false,
+            heads: false,
         }
     }
 
     /// An input that the command needs.
     pub(super) const fn needed(id: &'static str, field: &'static str, kind: AskKind) -> Ask {
         Ask {
-            id,
-            field,
-            kind,
             needed: true,
+            ..Ask::of(id, field, kind)
+        }
+    }
+
+    /// An input that its part of the record stands and falls with.
+    pub(super) const fn head(id: &'static str, field: &'static str, kind: AskKind) -> Ask {
+        Ask {
+            heads: true,
+            ..Ask::of(id, field, kind)
         }
     }
 

@@ -5,28 +5,53 @@
 //! | `page` | the pages and their addresses |
 //! | `command_kind`, `ask`, `forms` | the commands, and what each asks |
 //! | `entry` | what was typed, chosen or sensed |
-//! | `offer`, `desk` | offers with the rules of their inputs, in the reader's units |
+//! | `desk`, `offer`, `inputs`, `listed`, `scale` | offers, with the rules of their inputs in the reader's units |
 //! | `line` | one line of a page: what is there, what is missing, why it matters |
-//! | one file a page | `book`, `site`, … |
+//! | `looks` | what was seen on a tree |
+//! | one file a page | `book`, `site`, `tree`, `finding`, `anchor`, `judgement`, `hand_over` |
 //!
 //! Pure: no clock, no disk, no store. `field_book` hands in what is kept and judged.
 
+mod anchor;
 mod ask;
 mod book;
 mod command_kind;
 mod desk;
 mod entry;
+mod finding;
 mod forms;
+mod hand_over;
+mod inputs;
+mod judgement;
 mod line;
+mod listed;
+mod looks;
 mod offer;
 mod page;
+mod scale;
+mod site;
+mod site_around;
+mod tree;
+mod tree_lines;
+mod tree_offers;
+mod tree_records;
+mod weather;
+mod zones;
 
+pub use anchor::{AnchorPage, anchor_of, anchor_page};
 pub use ask::{Ask, AskKind, Listed};
-pub use book::{BookFacts, BookPage, SiteOfBook, book_page};
+pub use book::{BookFacts, BookPage, PersonOfBook, SiteFacts, SiteOfBook, book_page};
 pub use command_kind::CommandKind;
-pub use desk::{PageDesk, at_field, choice_ids};
+pub use desk::{PageDesk, PhotoPaths, Unsettled};
 pub use entry::{Entry, EntryValue};
+pub use finding::{FindingPage, GradeTile, finding_page};
 pub use forms::asks_of;
-pub use line::{LineState, PageLine};
+pub use hand_over::{HandOverPage, hand_over_page};
+pub use inputs::choice_ids;
+pub use judgement::{JudgementPage, ScoreOfTree, WorkingOfTree, judgement_page};
+pub use line::{LineState, PageLine, PagePhoto, PageRecord};
 pub use offer::{InputKind, Offer, OfferedChoice, OfferedInput};
 pub use page::{Page, PageAddress};
+pub use site::{SitePage, TreeOfSite, site_page};
+pub use tree::{PartOfWalk, TreePage, tree_page};
+pub use zones::ZoneOfTree;

@@ -26,6 +26,21 @@ impl Store {
         make(&self.conn, folder, at).map_err(|fault| self.placed(fault))
     }
 
+    /// Makes a backup of the book in a folder over a connection of its own that only reads, while
+    /// others go on editing.
+    ///
+    /// # Errors
+    /// As [`Store::backup`].
+    pub fn backup_of(folder: &Path, at: Moment) -> Result<PathBuf, BookError> {
+        let place = folder.join(DATABASE);
+        let copy = || -> Result<PathBuf, BookError> {
+            let conn = Connection::open_with_flags(&place, OpenFlags::SQLITE_OPEN_READ_ONLY)?;
+            conn.busy_timeout(std::time::Duration::from_secs(5))?;
+            make(&conn, folder, at)
+        };
+        copy().map_err(|fault| super::faults::placed(fault, &place.display().to_string()))
+    }
+
     /// The backups at hand with their moments in milliseconds since 1970 (UTC), newest first.
     pub fn backups(&self) -> Vec<(i64, PathBuf)> {
         self.folder.as_deref().map_or_else(Vec::new, at_hand)

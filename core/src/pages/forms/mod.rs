@@ -1,18 +1,83 @@
 //! What every command asks, one file a noun.
 
+mod anchor;
 mod book;
+mod crew;
+mod finding;
+mod inspection;
+mod photo;
+mod section;
 mod site;
 mod tree;
+mod visit;
 
 use super::ask::Ask;
 use super::command_kind::CommandKind;
 
-/// What a command asks.
+/// What a command asks, in order.
 pub fn asks_of(command: CommandKind) -> &'static [Ask] {
+    use CommandKind as C;
     match command {
-        CommandKind::ChangeSettings => book::SETTINGS,
-        CommandKind::AddSite | CommandKind::ChangeSite => site::SITE,
-        CommandKind::ChangeTree => tree::CHANGE,
-        CommandKind::AddTree => tree::ADD,
+        C::ChangeSettings => book::SETTINGS,
+        C::AddPerson | C::ChangePerson => crew::PERSON,
+        C::SignOffSkill => crew::SIGN_OFF,
+        C::AddGear | C::ChangeGear => crew::GEAR,
+        C::AddSite | C::ChangeSite => site::SITE,
+        C::WriteRescuePlan => site::RESCUE,
+        C::AddTarget | C::ChangeTarget => site::TARGET,
+        C::AddOverheadLine | C::ChangeOverheadLine => site::LINE,
+        C::AddPermission | C::ChangePermission => site::PERMISSION,
+        C::StartVisit => visit::VISIT,
+        C::NoteWeather => visit::WEATHER,
+        C::AddTree => tree::ADD,
+        C::ChangeTree => tree::CHANGE,
+        C::AddWork | C::ChangeWork => tree::WORK,
+        C::StartInspection => inspection::START,
+        C::RecordMeasures => inspection::MEASURES,
+        C::RecordHeightByAngles => inspection::HEIGHT_BY_ANGLES,
+        C::LookAtPart => inspection::LOOK,
+        C::MeasureWire => inspection::WIRE,
+        C::AddFinding => finding::ADD,
+        C::ChangeFinding => finding::CHANGE,
+        C::GradeFinding => finding::GRADE,
+        C::ClearFinding => finding::CLEAR,
+        C::AddSection | C::ChangeSection => section::SECTION,
+        C::SoundSection => section::SOUND,
+        C::ReadWall => section::READING,
+        C::AddAnchor | C::ChangeAnchor => anchor::ANCHOR,
+        C::TestAnchor => anchor::TEST,
+        C::PlanClimb | C::ChangePlan => anchor::PLAN,
+        C::AddLimb => anchor::LIMB,
+        C::AddPhoto => photo::ADD,
+        C::ChangePhoto => photo::CHANGE,
+        C::AddRisk => photo::RISK,
+        C::Undo
+        | C::Redo
+        | C::SettleValue
+        | C::KeepRemoved
+        | C::RemoveAnew
+        | C::RemovePerson
+        | C::RemoveSignOff
+        | C::RemoveGear
+        | C::RemoveSite
+        | C::RemoveTarget
+        | C::RemoveOverheadLine
+        | C::RemovePermission
+        | C::RemoveTree
+        | C::RemoveWork
+        | C::RemoveInspection
+        | C::RemoveFinding
+        | C::RemoveReading
+        | C::RemoveSection
+        | C::RemoveAnchor
+        | C::ForgetLimbs
+        | C::RemovePlan
+        | C::RemovePhoto
+        | C::RemoveRisk
+        | C::SignJudgement
+        | C::WriteSummary
+        | C::WriteClimbSheets
+        | C::ImportSiteFile
+        | C::MakeBackup => &[],
     }
 }

@@ -1,7 +1,7 @@
-//! What is asked of a tree.
+//! What is asked of a tree and of the work on it.
 
 use crate::pages::ask::{Ask, AskKind};
-use crate::record::{NumberField, Quantity};
+use crate::record::{CUT_HEIGHT_M, NumberField, PIECE_LENGTH_M, PIECE_MASS_KG, Quantity};
 
 pub(super) const ADD: &[Ask] = &[
     Ask::needed("tree.tag", "tag", AskKind::Text(40)),
@@ -32,3 +32,25 @@ const WALK_ORDER: NumberField = NumberField {
     max: 99_999.0,
     step: 1.0,
 };
+
+pub(super) const WORK: &[Ask] = &[
+    Ask::needed("work.operation", "operation", AskKind::Choice("operation")),
+    Ask::of("work.priority", "priority", AskKind::Choice("priority")),
+    Ask::of(
+        "work.piece_length",
+        "piece_length_m",
+        AskKind::Number(&PIECE_LENGTH_M),
+    ),
+    Ask::of(
+        "work.piece_mass",
+        "piece_mass_kg",
+        AskKind::Number(&PIECE_MASS_KG),
+    ),
+    Ask::of(
+        "work.cut_height",
+        "cut_height_m",
+        AskKind::Number(&CUT_HEIGHT_M),
+    ),
+    Ask::of("work.chainsaw_aloft", "chainsaw_aloft", AskKind::YesNo),
+    Ask::of("work.note", "note", AskKind::Text(2000)),
+];

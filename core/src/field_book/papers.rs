@@ -1,0 +1,90 @@
+//! Site summary and climb sheets, from a snapshot of the book.
+
+use std::path::{Path, PathBuf};
+
+use super::inner::Inner;
+use super::judged::{Answers, JudgedSite, judge_loaded, kept_answers};
+use super::long_work::Running;
+use crate::error::BookError;
+use crate::handover::paper::Sheet;
+use crate::handover::{PaperInput, climb_sheets, site_summary};
+use crate::photo::report_copy;
+use crate::record::{Id, Moment, Photo};
+use crate::store::Snapshot;
+use crate::words::{UnitSystem, Words};
+
+/// Longest edge and quality of a photo in a paper for mail.
+const PAPER_PHOTO: (u32, u8) = (800, 75);
+
+/// Which paper.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum WhichPaper {
+    Summary,
+    ClimbSheets,
+}
+
+/// What a paper is made from, taken under the lock; the rest holds none.
+pub(super) struct PaperState {
+    snapshot: Snapshot,
+    words: Words,
+    now: Moment,
+    today: crate::record::Day,
+    hour: u32,
+    photos: PathBuf,
+}
+
+impl Inner {
+    /// The present state, for a paper.
+    pub(super) fn paper_state(&self) -> Result<PaperState, BookError> {
+        Ok(PaperState {
+            snapshot: self.store.snapshot()?,
+            words: self.settings.words(),
+            now: self.clock.now(),
+            today: self.clock.today(),
+            hour: self.clock.hour(),
+            photos: self.photo_folder()?,
+        })
+    }
+}
+
+impl PaperState {
+    /// Writes a paper of a site.
+    pub(super) fn write(
+        &self,
+        which: WhichPaper,
+        site: &Id,
+        path: &Path,
+        running: &Running<'_>,
+    ) -> Result<(), BookError> {
+        running.go_on(0, 100)?;
+        let judged = self.judged(site)?;
+        running.go_on(1, 100)?;
+        let photos = self.photos.as_path();
+        let input = PaperInput {
+            file: &judged.loaded.file,
+            judgement: &judged.judged,
+            words: self.words,
+            made: self.now,
+            sheet: match self.words.units() {
+                UnitSystem::Metric => Sheet::A4,
+                UnitSystem::Imperial => Sheet::UsLetter,
+            },
+            photo: &|photo: &Photo| {
+                let (edge_px, quality) = PAPER_PHOTO;
+                report_copy(&photos.join(&photo.file), edge_px, quality)
+            },
+        };
+        let how_far = |done: u32, of: u32| running.tell(done, of);
+        match which {
+            WhichPaper::Summary => site_summary(&input, path, &how_far),
+            WhichPaper::ClimbSheets => climb_sheets(&input, path, &how_far),
+        }
+    }
+
+    fn judged(&self, site: &Id) -> Result<JudgedSite, BookError> {
+        let reader = self.snapshot.read();
+        let loaded = reader.load_site(site)?;
+        let at_hand: Answers = kept_answers(&reader, &loaded.file)?;
+        judge_loaded(loaded, self.today, self.hour, &at_hand)
+    }
+}

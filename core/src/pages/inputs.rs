@@ -1,0 +1,156 @@
+//! The inputs of an offer: rule, choices and present value, in the reader's words and units.
+
+use serde_json::Value;
+
+use super::ask::{Ask, AskKind};
+use super::desk::PageDesk;
+use super::entry::EntryValue;
+use super::offer::{InputKind, OfferedChoice, OfferedInput};
+use super::scale::ReaderScale;
+use crate::record::{LatLon, NumberField, Position};
+use crate::words::all_term_keys;
+
+impl PageDesk<'_> {
+    pub(super) fn input(&self, ask: &Ask, record: Option<&Value>) -> OfferedInput {
+        let why = ask.why_key();
+        OfferedInput {
+            id: ask.id.to_owned(),
+            words: self.say(&ask.label_key()),
+            help: if self.words.has(&why) {
+                self.say(&why)
+            } else {
+                String::new()
+            },
+            needed: ask.needed,
+            kind: self.input_kind(ask),
+            current: record
+                .and_then(|record| at_field(record, ask.field))
+                .and_then(|value| self.current(ask, value)),
+        }
+    }
+
+    fn input_kind(&self, ask: &Ask) -> InputKind {
+        match ask.kind {
+            AskKind::Number(field) => self.number_kind(field, false),
+            AskKind::Whole(field) => self.number_kind(field, true),
+            AskKind::OneToThree(of) => InputKind::Choice {
+                choices: (1..=3)
+                    .map(|step| self.choice(&step.to_string(), &format!("{of}.{step}")))
+                    .collect(),
+            },
+            AskKind::Choice(of) => InputKind::Choice {
+                choices: self.term_choices(of),
+            },
+            AskKind::Choices(of) => InputKind::Choices {
+                choices: self.term_choices(of),
+            },
+            AskKind::Text(most) => InputKind::Words {
+                most,
+                suggested: self.suggested(ask.id),
+            },
+            AskKind::YesNo => InputKind::YesNo,
+            AskKind::Bearing(_) => InputKind::Bearing,
+            AskKind::Angle(field) => InputKind::Tilt {
+                min: field.min,
+                max: field.max,
+            },
+            AskKind::Fix => InputKind::Fix,
+            AskKind::PhotoFile => InputKind::PhotoFile,
+            AskKind::Outline(least) => InputKind::Outline { least },
+            AskKind::OnDay => InputKind::OnDay,
+            AskKind::OneOf(listed) => InputKind::Choice {
+                choices: self.listed(listed),
+            },
+            AskKind::SomeOf(listed) => InputKind::Choices {
+                choices: self.listed(listed),
+            },
+        }
+    }
+
+    fn number_kind(&self, field: &NumberField, whole: bool) -> InputKind {
+        let scale = ReaderScale::of(&self.words, field.quantity);
+        InputKind::Number {
+            min: scale.shown(field.min),
+            max: scale.shown(field.max),
+            step: scale.step(field.step),
+            unit: self.words.unit_symbol(field.quantity),
+            range: self.words.range_of(field),
+            whole,
+        }
+    }
+
+    fn choice(&self, id: &str, key: &str) -> OfferedChoice {
+        OfferedChoice {
+            id: id.to_owned(),
+            words: self.say(key),
+            help: String::new(),
+        }
+    }
+
+    /// The choices of an enum of the record: its catalogue entries, in the order of the record.
+    fn term_choices(&self, of: &str) -> Vec<OfferedChoice> {
+        choice_ids(of)
+            .iter()
+            .map(|id| self.choice(id, &format!("{of}.{}", id.replace('_', "-"))))
+            .collect()
+    }
+
+    /// What is there now, in the form in which it would be entered.
+    fn current(&self, ask: &Ask, value: &Value) -> Option<EntryValue> {
+        match ask.kind {
+            AskKind::Number(field)
+            | AskKind::Whole(field)
+            | AskKind::Bearing(field)
+            | AskKind::Angle(field) => Some(EntryValue::Number {
+                typed: self.words.number(value.as_f64()?, field.quantity),
+            }),
+            AskKind::OneToThree(_) => Some(EntryValue::Choice {
+                id: value.as_u64()?.to_string(),
+            }),
+            AskKind::Choice(_) | AskKind::OneOf(_) => Some(EntryValue::Choice {
+                id: value.as_str()?.to_owned(),
+            }),
+            AskKind::Choices(_) | AskKind::SomeOf(_) => Some(EntryValue::Choices {
+                ids: serde_json::from_value(value.clone()).ok()?,
+            }),
+            AskKind::Text(_) | AskKind::OnDay => Some(EntryValue::Words {
+                text: value.as_str()?.to_owned(),
+            }),
+            AskKind::YesNo => Some(EntryValue::YesNo {
+                yes: value.as_bool()?,
+            }),
+            AskKind::Fix => {
+                let position: Position = serde_json::from_value(value.clone()).ok()?;
+                Some(EntryValue::Fix {
+                    lat_deg: position.lat_deg,
+                    lon_deg: position.lon_deg,
+                    accuracy_m: position.accuracy_m,
+                })
+            }
+            AskKind::Outline(_) => {
+                let points: Vec<LatLon> = serde_json::from_value(value.clone()).ok()?;
+                Some(EntryValue::Outline { points })
+            }
+            AskKind::PhotoFile => None,
+        }
+    }
+}
+
+/// The ids of the choices of an enum of the record, as records write them, in their order.
+pub fn choice_ids(of: &str) -> Vec<String> {
+    let first = format!("{of}.");
+    all_term_keys()
+        .into_iter()
+        .filter_map(|key| key.strip_prefix(&first).map(|id| id.replace('-', "_")))
+        .collect()
+}
+
+/// The value at a field or a field of a part, such as `girth.girth_cm`.
+pub fn at_field<'v>(record: &'v Value, field: &str) -> Option<&'v Value> {
+    if field.is_empty() {
+        return None;
+    }
+    field
+        .split('.')
+        .try_fold(record, |part, name| part.get(name))
+}

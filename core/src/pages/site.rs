@@ -1,0 +1,215 @@
+//! The page of a site: its trees with their verdicts, and what holds for all of them.
+
+use super::command_kind::CommandKind;
+use super::desk::PageDesk;
+use super::line::{PageLine, PageRecord};
+use super::offer::Offer;
+use super::page::PageAddress;
+use super::site_around::{line_records, permission_records, target_records};
+use super::weather::weather_lines;
+use crate::record::{
+    ClimbNeed, Id, Judgement, RescuePlan, Site, SiteJudgement, Tree, Verdict, Visit,
+};
+use crate::words::Said;
+
+/// A site.
+#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+pub struct SitePage {
+    /// The site.
+    pub id: Id,
+    /// Its name.
+    pub title: String,
+    /// What a person has to be told first.
+    pub notices: Vec<String>,
+    /// What has to be settled by a person.
+    pub unsettled: Vec<PageRecord>,
+    /// What bars climbing on the whole site today.
+    pub stops: Vec<String>,
+    /// What is still to check for the site as a whole.
+    pub gaps: Vec<String>,
+    /// The site's own facts, the visit and the weather.
+    pub lines: Vec<PageLine>,
+    /// The trees, in walking order.
+    pub trees: Vec<TreeOfSite>,
+    /// Which trees may not be worked on at the same time.
+    pub conflicts: Vec<String>,
+    /// What could be hit.
+    pub targets: Vec<PageRecord>,
+    /// The overhead lines.
+    pub overhead_lines: Vec<PageRecord>,
+    /// The permissions.
+    pub permissions: Vec<PageRecord>,
+    /// The page of what is handed over.
+    pub hand_over: PageAddress,
+    /// What can be done.
+    pub offers: Vec<Offer>,
+}
+
+/// A line of the list of trees.
+#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+pub struct TreeOfSite {
+    /// The tree.
+    pub id: Id,
+    /// Its tag.
+    pub tag: String,
+    /// Its species.
+    pub species: String,
+    /// The verdict.
+    pub verdict: Verdict,
+    /// Whether anybody has to climb.
+    pub climb: ClimbNeed,
+    /// The verdict in words; that nobody needs to climb, where that is so.
+    pub words: String,
+    /// The first reason.
+    pub reason: String,
+    /// Its page.
+    pub go_to: PageAddress,
+}
+
+/// The page of a site.
+pub fn site_page(desk: &PageDesk, site: &Site, judged: &SiteJudgement) -> SitePage {
+    SitePage {
+        id: site.id.clone(),
+        title: site.name.clone(),
+        notices: desk.notices.clone(),
+        unsettled: desk.unsettled_records(),
+        stops: desk.words.reasons(&judged.stops),
+        gaps: desk.words.reasons(&judged.gaps),
+        lines: lines(desk, site),
+        trees: judged
+            .trees
+            .iter()
+            .filter_map(|answer| {
+                let tree = site.trees.iter().find(|tree| tree.id == answer.tree)?;
+                Some(tree_line(desk, tree, answer))
+            })
+            .collect(),
+        conflicts: judged
+            .conflicts
+            .iter()
+            .map(|conflict| desk.words.reason(&conflict.reason))
+            .collect(),
+        targets: target_records(desk, site),
+        overhead_lines: line_records(desk, site),
+        permissions: permission_records(desk, site),
+        hand_over: PageAddress::HandOver {
+            site: site.id.clone(),
+        },
+        offers: offers(desk, site),
+    }
+}
+
+fn visit_today<'s>(desk: &PageDesk, site: &'s Site) -> Option<&'s Visit> {
+    site.visits.iter().find(|visit| visit.day == desk.today)
+}
+
+fn lines(desk: &PageDesk, site: &Site) -> Vec<PageLine> {
+    let visit = visit_today(desk, site);
+    let crew = visit.map(|visit| {
+        let names: Vec<String> = visit.crew.iter().map(|id| desk.person(id)).collect();
+        if names.is_empty() {
+            desk.words.day(visit.day)
+        } else {
+            names.join(", ")
+        }
+    });
+    let outline = (site.outline.len() >= 3).then(|| {
+        let corners = site.outline.len() as i64;
+        desk.words
+            .say("page.corners", &[("count", Said::Count(corners))])
+    });
+    let mut lines = vec![
+        desk.line("site.client", "site.client.why", site.client.clone()),
+        desk.line("site.address", "site.address.why", site.address.clone()),
+        desk.line("site.outline", "site.outline.why", outline),
+        desk.line(
+            "rescue.meeting_point",
+            "rescue.meeting_point.why",
+            site.rescue
+                .as_ref()
+                .and_then(|plan| rescue_words(desk, plan)),
+        ),
+        desk.line("visit.crew", "visit.crew.why", crew),
+    ];
+    lines.extend(weather_lines(desk, visit));
+    lines
+}
+
+/// The rescue plan on one line, as far as it is written.
+fn rescue_words(desk: &PageDesk, plan: &RescuePlan) -> Option<String> {
+    let parts: Vec<String> = [
+        plan.meeting_point.clone(),
+        plan.grid_reference.clone(),
+        plan.signal.map(|signal| desk.words.word_of(&signal)),
+        plan.first_aider.as_ref().map(|id| desk.person(id)),
+        plan.casualty_unit.clone(),
+    ]
+    .into_iter()
+    .flatten()
+    .collect();
+    (!parts.is_empty()).then(|| parts.join(" · "))
+}
+
+/// A tree with its verdict and the first reason for it.
+pub(super) fn tree_line(desk: &PageDesk, tree: &Tree, answer: &Judgement) -> TreeOfSite {
+    TreeOfSite {
+        id: tree.id.clone(),
+        tag: tree.tag.clone(),
+        species: desk.species(tree.species.as_deref()),
+        verdict: answer.verdict,
+        climb: answer.climb,
+        words: verdict_words(desk, answer),
+        reason: first_reason(answer).map_or_else(String::new, |first| desk.words.reason(first)),
+        go_to: PageAddress::Tree {
+            tree: tree.id.clone(),
+        },
+    }
+}
+
+/// The verdict; where nobody needs to climb and nothing bars it, that.
+pub(super) fn verdict_words(desk: &PageDesk, answer: &Judgement) -> String {
+    if answer.climb == ClimbNeed::NotNeeded && answer.verdict != Verdict::Barred {
+        desk.words.label_of(&answer.climb)
+    } else {
+        desk.words.label_of(&answer.verdict)
+    }
+}
+
+/// The reason that counts first for the verdict.
+pub(super) fn first_reason(answer: &Judgement) -> Option<&crate::record::Reason> {
+    let reasons = match answer.verdict {
+        Verdict::Barred => &answer.stops,
+        Verdict::Incomplete => &answer.gaps,
+        Verdict::Refer => &answer.refer_caps,
+        Verdict::Limited | Verdict::NoStop => &answer.limit_caps,
+    };
+    reasons.first().or(answer.limits.first())
+}
+
+fn offers(desk: &PageDesk, site: &Site) -> Vec<Offer> {
+    let visit = visit_today(desk, site);
+    let id = &site.id;
+    let visit_id = visit.map_or_else(Id::default, |visit| visit.id.clone());
+    let at_hour = visit.and_then(|visit| visit.weather.iter().find(|at| at.hour == desk.hour));
+    let weather = match at_hour {
+        Some(known) => desk.offer_on(CommandKind::NoteWeather, &visit_id, known),
+        None => desk.offer(CommandKind::NoteWeather, &visit_id, None),
+    };
+    let start = match visit {
+        Some(visit) => desk.offer_on(CommandKind::StartVisit, id, visit),
+        None => desk.offer(CommandKind::StartVisit, id, None),
+    };
+    let mut offers = vec![
+        desk.offer(CommandKind::AddTree, id, None),
+        start,
+        desk.unless(weather, visit.is_none(), "page.start-visit-first"),
+        desk.offer_on(CommandKind::WriteRescuePlan, id, site),
+        desk.offer(CommandKind::AddPermission, id, None),
+        desk.offer(CommandKind::AddTarget, id, None),
+        desk.offer(CommandKind::AddOverheadLine, id, None),
+        desk.offer_on(CommandKind::ChangeSite, id, site),
+        desk.offer(CommandKind::RemoveSite, id, None),
+    ];
+    offers.extend(desk.undo_offers(id));
+    offers
+}

@@ -1,0 +1,181 @@
+//! The page of a tree: what is known, what is missing and why it matters, and the inspection of
+//! the day.
+
+use super::command_kind::CommandKind;
+use super::desk::PageDesk;
+use super::line::{PageLine, PagePhoto, PageRecord};
+use super::looks::{Looks, day_of};
+use super::offer::Offer;
+use super::page::PageAddress;
+use super::site::{first_reason, verdict_words};
+use super::tree_lines::tree_lines;
+use super::tree_offers::tree_offers;
+use super::tree_records::{
+    anchor_records, finding_records, photo_records, plan_records, risk_records, section_records,
+    work_records,
+};
+use crate::record::{ClimbNeed, Id, Judgement, Look, Site, Tree, Verdict, WalkPart};
+use crate::words::Said;
+
+/// A tree.
+#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+pub struct TreePage {
+    /// The tree.
+    pub id: Id,
+    /// The site.
+    pub site: Id,
+    /// Tag and species.
+    pub title: String,
+    /// What a person has to be told first.
+    pub notices: Vec<String>,
+    /// The verdict of the day.
+    pub verdict: Verdict,
+    /// The verdict in words.
+    pub verdict_words: String,
+    /// Whether anybody has to climb.
+    pub climb: ClimbNeed,
+    /// The first reason for the verdict.
+    pub reason: String,
+    /// What is still to check, in the order to be checked.
+    pub gaps: Vec<String>,
+    /// The page of the judgement.
+    pub judgement: PageAddress,
+    /// The inspection of the day; empty while none was begun.
+    pub inspection: Id,
+    /// What is known of the tree, and what is missing.
+    pub lines: Vec<PageLine>,
+    /// The walk-round, in its order.
+    pub walk_round: Vec<PartOfWalk>,
+    /// The findings.
+    pub findings: Vec<PageRecord>,
+    /// The stem sections, each with its readings.
+    pub sections: Vec<PageRecord>,
+    /// The anchors.
+    pub anchors: Vec<PageRecord>,
+    /// The climb plans.
+    pub plans: Vec<PageRecord>,
+    /// The photos.
+    pub photos: Vec<PagePhoto>,
+    /// The work wanted.
+    pub work: Vec<PageRecord>,
+    /// The risk ratings entered.
+    pub risks: Vec<PageRecord>,
+    /// Every look at the tree, the newest first.
+    pub history: Vec<PageRecord>,
+    /// What can be done.
+    pub offers: Vec<Offer>,
+}
+
+/// One part of the walk-round.
+#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+pub struct PartOfWalk {
+    /// The part.
+    pub part: WalkPart,
+    /// Its name.
+    pub words: String,
+    /// How it was seen; nothing while nobody looked.
+    pub look: Option<Look>,
+    /// How it was seen, in words, and what hid it.
+    pub look_words: String,
+    /// Whether it was looked at in the inspection of the day.
+    pub today: bool,
+}
+
+/// The page of a tree.
+pub fn tree_page(desk: &PageDesk, site: &Site, tree: &Tree, answer: &Judgement) -> TreePage {
+    let looks = Looks::of(tree, site, desk.today);
+    let species = desk.species(tree.species.as_deref());
+    TreePage {
+        id: tree.id.clone(),
+        site: site.id.clone(),
+        title: desk.words.say(
+            "summary.tree-name",
+            &[
+                ("tag", Said::Text(&tree.tag)),
+                ("species", Said::Text(&species)),
+            ],
+        ),
+        notices: desk.notices.clone(),
+        verdict: answer.verdict,
+        verdict_words: verdict_words(desk, answer),
+        climb: answer.climb,
+        reason: first_reason(answer).map_or_else(String::new, |first| desk.words.reason(first)),
+        gaps: desk.words.reasons(&answer.gaps),
+        judgement: PageAddress::Judgement {
+            tree: tree.id.clone(),
+        },
+        inspection: looks.today.map_or_else(Id::default, |look| look.id.clone()),
+        lines: tree_lines(desk, tree, &looks, answer),
+        walk_round: walk_round(desk, &looks),
+        findings: finding_records(desk, &looks),
+        sections: section_records(desk, &looks, answer),
+        anchors: anchor_records(desk, &looks, answer),
+        plans: plan_records(desk, &looks),
+        photos: photo_records(desk, &looks.all(|look| &look.photos)),
+        work: work_records(desk, tree),
+        risks: risk_records(desk, site, &looks, answer),
+        history: history(desk, site, tree),
+        offers: tree_offers(desk, tree, &looks),
+    }
+}
+
+fn walk_round(desk: &PageDesk, looks: &Looks) -> Vec<PartOfWalk> {
+    WalkPart::ALL
+        .into_iter()
+        .map(|part| {
+            let at = looks.part(part);
+            let of_today = looks.today.is_some_and(|look| {
+                let mut parts = look.walk_round.iter();
+                parts.any(|known| known.part == part)
+            });
+            PartOfWalk {
+                part,
+                words: desk.words.label_of(&part),
+                look: at.map(|at| at.look),
+                look_words: match at {
+                    None => desk.say("page.not-looked-at"),
+                    Some(at) => match &at.hidden_by {
+                        None => desk.words.word_of(&at.look),
+                        Some(hidden) => desk.words.say(
+                            "page.look-hidden",
+                            &[
+                                ("look", Said::Text(&desk.words.word_of(&at.look))),
+                                ("hidden", Said::Text(hidden)),
+                            ],
+                        ),
+                    },
+                },
+                today: of_today,
+            }
+        })
+        .collect()
+}
+
+/// Every look at the tree, the newest first.
+fn history(desk: &PageDesk, site: &Site, tree: &Tree) -> Vec<PageRecord> {
+    let mut looks: Vec<_> = tree.inspections.iter().collect();
+    looks.sort_by_key(|look| {
+        let at = look.at.map_or(i64::MIN, |at| at.utc_ms);
+        std::cmp::Reverse((day_of(look, site), at))
+    });
+    looks
+        .into_iter()
+        .map(|look| PageRecord {
+            id: look.id.clone(),
+            words: match (day_of(look, site), look.at) {
+                (_, Some(at)) => desk.words.moment(at),
+                (Some(day), None) => desk.words.day(day),
+                (None, None) => desk.say("page.no-date"),
+            },
+            detail: {
+                let level = desk.words.word_of(&look.level);
+                match look.by.is_empty() {
+                    true => level,
+                    false => format!("{level} · {}", desk.person(&look.by)),
+                }
+            },
+            go_to: None,
+            offers: vec![desk.offer(CommandKind::RemoveInspection, &look.id, None)],
+        })
+        .collect()
+}
