@@ -309,3 +309,29 @@ fn a_mapping_that_names_no_column_lists_those_there_are() {
     assert_eq!(faults[0].code, "fault.no-such-column");
     assert_eq!(faults[0].allowed, "Nr, Height");
 }
+
+#[test]
+fn doubled_tags_are_told_apart_by_a_unique_key_only() {
+    let text = "tag,objectid,common name\n9,a,Red Oak\n9,b,ash\n10,c,NA\n";
+    let mut wanted = options(&[]);
+    wanted.latin_names = [("red oak".to_owned(), "Quercus rubra".to_owned())].into();
+    let known = read_inventory(text.as_bytes(), &wanted).unwrap();
+    let trees = &known.file.site.trees;
+    let tags: Vec<&str> = trees.iter().map(|tree| tree.tag.as_str()).collect();
+    assert_eq!(tags, ["9 (a)", "9 (b)", "10"]);
+    assert!(
+        known
+            .guesses
+            .iter()
+            .any(|r| r.code == "import.tags-told-apart")
+    );
+    let species: Vec<Option<&str>> = trees.iter().map(|t| t.species.as_deref()).collect();
+    assert_eq!(species, [Some("Quercus rubra"), Some("ash"), None]);
+    // The same key twice: it is no key, so it is not guessed; named by hand, the row is a fault.
+    let text = text.replace(",b,", ",a,");
+    let unknown = read(text.as_bytes(), &[]);
+    assert_eq!(unknown.faults[0].code, "fault.tag-twice");
+    let named = read(text.as_bytes(), &["key=objectid"]);
+    assert_eq!(named.faults[0].code, "fault.id-twice");
+    assert_eq!(named.faults[0].place, "line 3");
+}
