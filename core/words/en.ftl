@@ -1549,7 +1549,6 @@ summary-no-work = no work proposed
 
 # Site summary: one record a tree.
 summary-records = Tree by tree
-summary-records-lead = Numbers in a drawing are those of the list beside or below it.
 summary-tree-name = { $tag } · { $species }
 summary-spread = Crown
 summary-spread-value = { $radius } to its widest side
@@ -1806,6 +1805,21 @@ desk-explain-zones = Zones, by way of working
 desk-explain-zone = { $way }: nobody within { $keep-up }, something may land within { $drop-up }; fixed by { $rule }
 desk-explain-zone-downhill = { $way }: nobody within { $keep-up } ({ $downhill-up } downhill), something may land within { $drop-up }; fixed by { $rule }
 desk-explain-working = The working, in metric units, at central values
+desk-imported = { $site }: { $trees ->
+    [one] one tree
+   *[other] { $trees } trees
+  } brought into “{ $folder }”.
+desk-inventory-rows = { $rows } rows: { $trees } became trees, { $refused } did not, { $blank } were blank.
+desk-inventory-guesses = What was guessed; say --map where a guess is wrong
+desk-inventory-refused = { $count ->
+    [one] One row became no tree
+   *[other] { $count } rows became no tree
+}
+desk-inventory-left-out = { $count ->
+    [one] One value was left out of its tree
+   *[other] { $count } values were left out of their trees
+}
+fault-of-inventory-only = This is for trees of another origin; a site file says itself what it holds.
 desk-written = Written: { $path }
 desk-yes = yes
 desk-demo-ask = “{ $folder }” holds a demo already. Replace it with all that is in it? yes or no:

@@ -1,18 +1,21 @@
-//! `bolewalk import`: a site file into a field book.
+//! `bolewalk import`: a site file, or trees of another origin, into a field book.
+
+mod inventory;
 
 use std::collections::BTreeSet;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use bolewalk_core::error::BookError;
-use bolewalk_core::intake::{make_unique, read_site_file_at};
+use bolewalk_core::intake::{InventoryKind, inventory_kind, make_unique, read_site_file_at};
 use bolewalk_core::judge::codebook::starter_codes;
 use bolewalk_core::photo::import_photo;
-use bolewalk_core::record::{Fault, Id, Photo, SiteFile};
-use bolewalk_core::store::{Author, PHOTOS, Store};
+use bolewalk_core::record::{Day, Fault, Id, Photo, SiteFile};
+use bolewalk_core::store::{Author, DATABASE, PHOTOS, Store};
+use bolewalk_core::words::Said;
 use rayon::prelude::*;
 
-use super::answer::{DAMAGED, tell};
+use super::answer::{tell, words};
 use super::clock::now;
 
 /// The ids of the codes that ship.
@@ -20,35 +23,97 @@ pub fn shipped_codes() -> BTreeSet<Id> {
     starter_codes().iter().map(|code| code.id.clone()).collect()
 }
 
-pub fn import(file: &Path, into: &Path, by: &str) -> Result<ExitCode, BookError> {
-    let mut site_file = read_site_file_at(file, &shipped_codes())?;
-    make_unique(&mut site_file);
-    let at = now();
-    let mut store = Store::open(into, "desk", at)?;
-    if let Some(repair) = &store.opening().repair {
-        eprintln!(
-            "{} was damaged ({}). The damaged files are kept in {}; a sound copy was put in their \
-             place. Look it over with 'bolewalk check', then import again.",
-            into.display(),
-            repair.detail,
-            repair.kept
-        );
-        return Ok(ExitCode::from(DAMAGED));
+/// What is asked.
+#[derive(clap::Args)]
+pub struct Asked {
+    /// A site file (JSON), or trees of any origin: delimited text (CSV) or GeoJSON points.
+    file: PathBuf,
+    /// The folder of the field book; made if it is not there.
+    #[arg(long, default_value = "field-book")]
+    into: PathBuf,
+    /// Who brings it in, as the history shall show.
+    #[arg(long, default_value = "")]
+    by: String,
+    /// Trees of another origin: the name of the property they go into; the file's name if left out.
+    #[arg(long)]
+    name: Option<String>,
+    /// Trees of another origin: the day they were measured; without it that stays open.
+    #[arg(long)]
+    date: Option<Day>,
+    /// Trees of another origin: what a column holds, such as height_m=HEIGHT:ft; may be repeated.
+    /// The others are guessed, and the guesses told.
+    #[arg(long, value_name = "FIELD=COLUMN[:UNIT]")]
+    map: Vec<String>,
+}
+
+pub fn import(asked: &Asked) -> Result<ExitCode, BookError> {
+    let bytes = std::fs::read(&asked.file).map_err(|cause| BookError::reading(&asked.file, &cause))?;
+    let kind = inventory_kind(&bytes);
+    drop(bytes);
+    if kind == InventoryKind::SiteFile {
+        of_inventory_only(asked)?;
+        let file = read_site_file_at(&asked.file, &shipped_codes())?;
+        brought_in(asked, file)
+    } else {
+        inventory::import(asked)
     }
-    let beside = file.parent().unwrap_or(Path::new("."));
-    take_photos(&mut site_file, beside, &into.join(PHOTOS))?;
+}
+
+/// A site file says itself what its fields are.
+fn of_inventory_only(asked: &Asked) -> Result<(), BookError> {
+    let named = [
+        ("--name", asked.name.is_some()),
+        ("--date", asked.date.is_some()),
+        ("--map", !asked.map.is_empty()),
+    ];
+    let faults: Vec<Fault> = named
+        .into_iter()
+        .filter(|(_, given)| *given)
+        .map(|(option, _)| Fault::new("fault.of-inventory-only", option, "", ""))
+        .collect();
+    if faults.is_empty() {
+        Ok(())
+    } else {
+        Err(BookError::Refused { faults })
+    }
+}
+
+/// Brings a site with its photos into the book; a book that was made for it goes again when it does
+/// not fit.
+pub fn brought_in(asked: &Asked, mut file: SiteFile) -> Result<ExitCode, BookError> {
+    make_unique(&mut file);
+    let at = now();
+    let is_new = !asked.into.exists();
+    let mut store = Store::open(&asked.into, "desk", at)?;
+    if let Some(repair) = &store.opening().repair {
+        return Err(BookError::Damaged {
+            place: asked.into.join(DATABASE).display().to_string(),
+            detail: repair.detail.clone(),
+            kept: repair.kept.clone(),
+        });
+    }
+    let beside = asked.file.parent().unwrap_or(Path::new("."));
     let author = Author {
-        person: Id::from(by),
+        person: Id::from(asked.by.as_str()),
         at,
     };
-    let trees = site_file.site.trees.len();
-    store.put_site_file(&author, &site_file)?;
-    let noun = if trees == 1 { "tree" } else { "trees" };
-    tell(&format!(
-        "{}: {trees} {noun} brought into {}.",
-        site_file.site.name,
-        into.display()
-    ))?;
+    let done = take_photos(&mut file, beside, &asked.into.join(PHOTOS))
+        .and_then(|()| store.put_site_file(&author, &file));
+    if let Err(cause) = done {
+        drop(store);
+        if is_new {
+            // Nothing was in it; what cannot be removed does no harm.
+            let _ = std::fs::remove_dir_all(&asked.into);
+        }
+        return Err(cause);
+    }
+    let folder = asked.into.display().to_string();
+    let said = [
+        ("site", Said::Text(&file.site.name)),
+        ("trees", Said::Count(file.site.trees.len() as i64)),
+        ("folder", Said::Text(&folder)),
+    ];
+    tell(&words(false).say("desk.imported", &said))?;
     Ok(ExitCode::SUCCESS)
 }
 

@@ -45,17 +45,12 @@ enum Command {
         /// A site file (JSON) or the folder of a field book.
         place: PathBuf,
     },
-    /// Bring a site file into a field book; the same file again changes nothing.
-    Import {
-        /// The site file (JSON).
-        file: PathBuf,
-        /// The folder of the field book; made if it is not there.
-        #[arg(long, default_value = "field-book")]
-        into: PathBuf,
-        /// Who brings it in, as the history shall show.
-        #[arg(long, default_value = "")]
-        by: String,
-    },
+    /// Bring a site file, or trees of another origin, into a field book.
+    ///
+    /// The same file again changes nothing. Trees of another origin come as delimited text (any
+    /// delimiter, decimal point or comma) or as GeoJSON points; every row becomes a tree or is told
+    /// with its line and reason.
+    Import(import::Asked),
     /// Judge every tree of a property: may it be climbed, within which limits, who stands where.
     ///
     /// Prints one table, then in words what must be closed, moved, guarded or emptied, which trees
@@ -105,7 +100,7 @@ enum Command {
 fn main() -> ExitCode {
     let done = match Desk::parse().command {
         Command::Check { place } => check::check(&place),
-        Command::Import { file, into, by } => import::import(&file, &into, &by),
+        Command::Import(asked) => import::import(&asked),
         Command::Demo(asked) => demo::demo(&asked),
         Command::Export(asked) => export::export(&asked),
         Command::Summary(asked) => summary::summary(&asked),

@@ -26,7 +26,6 @@ pub(in crate::handover) fn heading(desk: &PaperDesk) -> Vec<Block> {
             words: desk.say("summary.records"),
             key: "records".into(),
         },
-        Block::text(desk.say("summary.records-lead")),
     ]
 }
 
