@@ -3,6 +3,7 @@
 mod bad_input;
 mod basics;
 mod demo;
+mod inventory;
 
 use std::ffi::OsStr;
 use std::path::PathBuf;

@@ -47,7 +47,8 @@ pub struct Asked {
 }
 
 pub fn import(asked: &Asked) -> Result<ExitCode, BookError> {
-    let bytes = std::fs::read(&asked.file).map_err(|cause| BookError::reading(&asked.file, &cause))?;
+    let bytes =
+        std::fs::read(&asked.file).map_err(|cause| BookError::reading(&asked.file, &cause))?;
     let kind = inventory_kind(&bytes);
     drop(bytes);
     if kind == InventoryKind::SiteFile {

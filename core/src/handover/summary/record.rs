@@ -20,13 +20,11 @@ pub(in crate::handover) struct TreePhotos {
 }
 
 pub(in crate::handover) fn heading(desk: &PaperDesk) -> Vec<Block> {
-    vec![
-        Block::Heading {
-            level: 1,
-            words: desk.say("summary.records"),
-            key: "records".into(),
-        },
-    ]
+    vec![Block::Heading {
+        level: 1,
+        words: desk.say("summary.records"),
+        key: "records".into(),
+    }]
 }
 
 pub(in crate::handover) fn blocks(

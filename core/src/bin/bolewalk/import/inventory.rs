@@ -42,8 +42,20 @@ pub fn import(asked: &Asked) -> Result<ExitCode, BookError> {
             lines.hung("  - ", &guess);
         }
     }
-    told("desk.inventory-refused", &faults, faults.len(), &words, &mut lines);
-    told("desk.inventory-left-out", &left_out, MOST_LEFT_OUT, &words, &mut lines);
+    told(
+        "desk.inventory-refused",
+        &faults,
+        faults.len(),
+        &words,
+        &mut lines,
+    );
+    told(
+        "desk.inventory-left-out",
+        &left_out,
+        MOST_LEFT_OUT,
+        &words,
+        &mut lines,
+    );
     lines.gap();
     tell(&lines.into_text())?;
     if file.site.trees.is_empty() {
@@ -87,7 +99,12 @@ fn options(asked: &Asked) -> Result<InventoryOptions, BookError> {
     });
     let latin_names: BTreeMap<String, String> = all_species()
         .iter()
-        .map(|species| (species.common_name.to_lowercase(), species.latin_name.clone()))
+        .map(|species| {
+            (
+                species.common_name.to_lowercase(),
+                species.latin_name.clone(),
+            )
+        })
         .collect();
     Ok(InventoryOptions {
         site_name: name.unwrap_or_default(),

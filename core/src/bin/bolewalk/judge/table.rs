@@ -18,7 +18,7 @@ use crate::lines::WIDEST;
 /// Every column: the catalogue's head, its width in characters, whether its figures stand flush
 /// right. With two blanks between them they fill the page.
 const COLUMNS: [(&str, u16, bool); 10] = [
-    ("desk.head-tag", 4, false),
+    ("desk.head-tag", TAG, false),
     ("desk.head-species", 13, false),
     ("desk.head-size", 6, true),
     ("desk.head-way", 9, false),
@@ -29,6 +29,9 @@ const COLUMNS: [(&str, u16, bool); 10] = [
     ("desk.head-rule", 9, false),
     ("desk.head-next-look", 7, false),
 ];
+/// Width of the tags, and how much wider they may be.
+const TAG: u16 = 4;
+const MOST_WIDER: u16 = 4;
 /// Blanks between two columns, beside the one that stands for a vertical rule.
 const BETWEEN: u16 = 1;
 
@@ -49,7 +52,18 @@ pub fn table(file: &SiteFile, judgement: &SiteJudgement, words: &Words) -> Strin
             table.add_row(row(file, tree, judged, words));
         }
     }
+    let tags = judgement
+        .trees
+        .iter()
+        .map(|judged| judged.tag.chars().count());
+    let wider = (tags.max().unwrap_or(0) as u16).clamp(TAG, TAG + MOST_WIDER) - TAG;
     for (place, (_, width, figures)) in COLUMNS.into_iter().enumerate() {
+        // Long tags take their room from the species.
+        let width = match place {
+            0 => width + wider,
+            1 => width - wider,
+            _ => width,
+        };
         let between = if place + 1 == COLUMNS.len() {
             0
         } else {
