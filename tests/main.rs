@@ -8,6 +8,7 @@
 
 mod damage;
 mod desk;
+mod journeys;
 mod laws;
 mod outside;
 mod published;

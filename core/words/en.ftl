@@ -1036,6 +1036,7 @@ page-keep-out = Nobody within
 page-not-looked-at = not looked at
 page-look-hidden = { $look }, hidden by { $hidden }
 page-no-date = no date
+page-base-mallet = Mallet at the base
 page-no-grade = no grade yet
 page-wall-at = { $wall } of sound wall on the { $side } side
 page-modulus-left = { $left } of the strength left

@@ -29,6 +29,7 @@ impl Inner {
             return Ok(done);
         }
         let entered = Entered::read(command, entries, &self.settings.words())?;
+        self.see_room()?;
         let outcome = self.obey(command, about, entered)?;
         let done = Done {
             record: outcome.record,

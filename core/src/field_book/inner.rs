@@ -15,6 +15,8 @@ use crate::store::{self, Author, Edit, Store};
 
 /// Name of the used tokens in the store.
 const TOKENS: &str = "used-tokens";
+/// Name of what is written to see whether there is room.
+const ROOM: &str = "room";
 /// How many used tokens are remembered.
 const REMEMBERED: usize = 64;
 
@@ -41,6 +43,8 @@ pub(super) struct Inner {
     nonce: String,
     pages_made: u64,
     used: Vec<(String, Done)>,
+    /// Whether the book's size is bounded, as on a full disk.
+    bounded: bool,
     /// The site judged last, as it is now.
     pub(super) judged: Option<Arc<JudgedSite>>,
     /// The site judged last, as it was before an edit.
@@ -63,6 +67,7 @@ impl Inner {
             nonce: uuid::Uuid::now_v7().simple().to_string(),
             pages_made: 0,
             used,
+            bounded: false,
             judged: None,
             judged_before: None,
         })
@@ -117,6 +122,22 @@ impl Inner {
         let author = self.author();
         self.outdate_judgement();
         self.store.edit(&author, act)
+    }
+
+    /// Bounds the size of the book's file; 0 lifts the bound.
+    pub(super) fn bound_pages(&mut self, pages: u32) -> Result<(), BookError> {
+        self.bounded = pages > 0;
+        self.store.bound_pages(pages)
+    }
+
+    /// Under a bound, sees whether there is a megabyte of room. The last page of a table may have
+    /// room for a small edit even then; a full disk would not let it be written all the same.
+    pub(super) fn see_room(&self) -> Result<(), BookError> {
+        if !self.bounded {
+            return Ok(());
+        }
+        self.store.set_setting(ROOM, &" ".repeat(1_048_576))?;
+        self.store.set_setting(ROOM, "")
     }
 
     /// Who edits, and when.

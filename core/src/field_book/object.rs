@@ -155,13 +155,13 @@ impl FieldBook {
         Ok(self.inner.lock().settings.words().error(&error))
     }
 
-    /// Bounds the size of the book's file in pages of 4 KiB, so that an edit beyond it meets a full
-    /// disk; 0 lifts the bound. For tests and journeys.
+    /// Bounds the size of the book's file in pages of 4 KiB, as on a disk with less than a megabyte
+    /// left: every command then meets a full disk. 0 lifts the bound. For tests and journeys.
     ///
     /// # Errors
     /// As the book reports.
     pub fn bound_pages(&self, pages: u32) -> Result<(), BookError> {
-        self.with(|inner| inner.store.bound_pages(pages))
+        self.with(|inner| inner.bound_pages(pages))
     }
 }
 

@@ -9,7 +9,7 @@ use crate::record::{AnchorPoint, Id, Inspection, Judgement, Quantity, Site, Tree
 use crate::words::Said;
 
 /// An anchor.
-#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
 pub struct AnchorPage {
     /// The anchor.
     pub id: Id,
@@ -157,7 +157,10 @@ pub(super) fn margins(desk: &PageDesk, answer: &Judgement) -> Vec<PageLine> {
                     ("high", Said::Text(&desk.words.margin_down(margin.high))),
                 ],
             ),
-            why: desk.say("caution.decay-bending"),
+            why: match margin.part.as_str() {
+                "margin.section" | "margin.base" => desk.say("caution.decay-bending"),
+                _ => String::new(),
+            },
             state: LineState::Known,
         })
         .collect()

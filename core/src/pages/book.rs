@@ -11,7 +11,7 @@ use crate::record::{Gear, Id, Person, Quantity, Skill};
 use crate::words::Said;
 
 /// The field book.
-#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
 pub struct BookPage {
     /// Title.
     pub title: String,
@@ -30,7 +30,7 @@ pub struct BookPage {
 }
 
 /// A line of the list of sites.
-#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
 pub struct SiteOfBook {
     /// The site.
     pub id: Id,
@@ -45,7 +45,7 @@ pub struct SiteOfBook {
 }
 
 /// A person of the crew.
-#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
 pub struct PersonOfBook {
     /// The person.
     pub id: Id,

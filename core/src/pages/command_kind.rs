@@ -3,7 +3,9 @@
 macro_rules! commands {
     ($($(#[$doc:meta])* $kind:ident = $id:literal,)+) => {
         /// What a person can do; the offers of a page name it, and a shell draws each its own way.
-        #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, uniffi::Enum)]
+        #[derive(
+            Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, serde::Serialize, uniffi::Enum,
+        )]
         pub enum CommandKind {
             $($(#[$doc])* $kind,)+
         }

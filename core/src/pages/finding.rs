@@ -11,7 +11,7 @@ use crate::record::{DefectCode, Finding, Id, Quantity, Site};
 use crate::words::Said;
 
 /// A finding.
-#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
 pub struct FindingPage {
     /// The finding.
     pub id: Id,
@@ -30,7 +30,7 @@ pub struct FindingPage {
 }
 
 /// A grade of the finding's code.
-#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
 pub struct GradeTile {
     /// 1 to 3.
     pub grade: u32,

@@ -9,7 +9,7 @@ use crate::record::{Id, Site, SiteJudgement, Verdict};
 use crate::words::{Said, Worded};
 
 /// What is handed over of a site.
-#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
 pub struct HandOverPage {
     /// The site.
     pub id: Id,

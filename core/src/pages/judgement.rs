@@ -12,7 +12,7 @@ use crate::record::{ClimbNeed, Id, Judgement, Quantity, Score, Site, Tree, Verdi
 use crate::words::Said;
 
 /// A judgement.
-#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
 pub struct JudgementPage {
     /// The tree.
     pub id: Id,
@@ -61,7 +61,7 @@ pub struct JudgementPage {
 }
 
 /// The score.
-#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
 pub struct ScoreOfTree {
     /// Points with their interval, in words.
     pub words: String,
@@ -76,7 +76,7 @@ pub struct ScoreOfTree {
 }
 
 /// One line of the working.
-#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
 pub struct WorkingOfTree {
     /// What is worked out.
     pub what: String,

@@ -6,7 +6,7 @@ use super::page::PageAddress;
 use crate::record::Id;
 
 /// A line of a page.
-#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
 pub struct PageLine {
     /// Stable id, such as `tree.girth`: the input that changes it, where there is one.
     pub id: String,
@@ -21,7 +21,8 @@ pub struct PageLine {
 }
 
 /// Whether what a line shows is known.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, uniffi::Enum)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize, uniffi::Enum)]
+#[serde(rename_all = "snake_case")]
 pub enum LineState {
     /// It is there.
     Known,
@@ -32,7 +33,7 @@ pub enum LineState {
 }
 
 /// A record in a list of a page, with what can be done to it.
-#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
 pub struct PageRecord {
     /// The record.
     pub id: Id,
@@ -47,7 +48,7 @@ pub struct PageRecord {
 }
 
 /// A photo in a list of a page.
-#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
 pub struct PagePhoto {
     /// The photo.
     pub id: Id,

@@ -4,7 +4,7 @@ use super::command_kind::CommandKind;
 use super::entry::EntryValue;
 
 /// Something that the person can do here.
-#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
 pub struct Offer {
     /// Stable id of the button, such as `tree.add`.
     pub id: String,
@@ -25,7 +25,7 @@ pub struct Offer {
 }
 
 /// One input of an offer.
-#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
 pub struct OfferedInput {
     /// Stable id, such as `tree.girth`.
     pub id: String,
@@ -42,7 +42,8 @@ pub struct OfferedInput {
 }
 
 /// What an input asks.
-#[derive(Debug, Clone, PartialEq, uniffi::Enum)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Enum)]
+#[serde(tag = "kind", rename_all = "snake_case")]
 pub enum InputKind {
     /// A number, in the reader's unit.
     Number {
@@ -101,7 +102,7 @@ pub enum InputKind {
 }
 
 /// One choice of an input.
-#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
 pub struct OfferedChoice {
     /// Its id, handed back when chosen.
     pub id: String,

@@ -10,7 +10,8 @@ use super::tree::TreePage;
 use crate::record::Id;
 
 /// Where a page is: what it shows, by id.
-#[derive(Debug, Clone, PartialEq, Eq, uniffi::Enum)]
+#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize, serde::Deserialize, uniffi::Enum)]
+#[serde(tag = "page", rename_all = "snake_case")]
 pub enum PageAddress {
     /// The field book: its sites, people and gear.
     Book,
@@ -47,7 +48,8 @@ pub enum PageAddress {
 }
 
 /// A page: what is there, what is missing, and what can be done.
-#[derive(Debug, Clone, PartialEq, uniffi::Enum)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Enum)]
+#[serde(rename_all = "snake_case")]
 pub enum Page {
     /// The field book.
     Book(BookPage),

@@ -13,7 +13,7 @@ use crate::record::{
 use crate::words::Said;
 
 /// A site.
-#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
 pub struct SitePage {
     /// The site.
     pub id: Id,
@@ -46,7 +46,7 @@ pub struct SitePage {
 }
 
 /// A line of the list of trees.
-#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
 pub struct TreeOfSite {
     /// The tree.
     pub id: Id,

@@ -18,7 +18,7 @@ use crate::record::{ClimbNeed, Id, Judgement, Look, Site, Tree, Verdict, WalkPar
 use crate::words::Said;
 
 /// A tree.
-#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
 pub struct TreePage {
     /// The tree.
     pub id: Id,
@@ -67,7 +67,7 @@ pub struct TreePage {
 }
 
 /// One part of the walk-round.
-#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
 pub struct PartOfWalk {
     /// The part.
     pub part: WalkPart,

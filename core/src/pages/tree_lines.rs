@@ -65,19 +65,23 @@ fn around(desk: &PageDesk, looks: &Looks) -> Vec<PageLine> {
     let yes_no = |yes: bool| desk.say(if yes { "page.yes" } else { "page.no" });
     let wires = looks.newest(|look| look.wires_near).map(yes_no);
     let sound = looks.newest(|look| look.base_sound).map(yes_no);
-    vec![
+    let mut lines = vec![
         desk.line("tree.crown_radius", "crown.radius_m.why", radius),
         desk.line("tree.crown_base", "crown.base_m.why", base),
         desk.line("tree.slope", "slope.slope_pct.why", slope),
         desk.line("tree.wires_near", "tree.wires_near.why", wires),
-        desk.line("tree.base_sound", "tree.base_sound.why", sound),
         desk.line("tree.ground_dug", "tree.ground_dug.why", dug),
-        desk.line(
-            "tree.base_north",
-            "tree.base_north.why",
-            mallet(desk, looks),
-        ),
-    ]
+    ];
+    // The mallet answers what the first look only asks.
+    let hammered = mallet(desk, looks);
+    if hammered.is_none() {
+        lines.push(desk.line("tree.base_sound", "tree.base_sound.why", sound));
+    }
+    lines.push(PageLine {
+        label: desk.say("page.base-mallet"),
+        ..desk.line("tree.base_north", "tree.base_north.why", hammered)
+    });
+    lines
 }
 
 fn position(desk: &PageDesk, tree: &Tree) -> Option<String> {

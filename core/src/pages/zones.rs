@@ -5,7 +5,7 @@ use crate::record::{Judgement, Quantity, WayOfWorking, ZoneAnswer};
 use crate::words::Said;
 
 /// Drop zone and keep-out of one way of working.
-#[derive(Debug, Clone, PartialEq, uniffi::Record)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
 pub struct ZoneOfTree {
     /// The way of working.
     pub way: WayOfWorking,

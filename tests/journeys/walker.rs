@@ -1,0 +1,323 @@
+//! Walks a journey through the exported object, as a shell would.
+
+use std::sync::Arc;
+
+use bolewalk_core::error::BookError;
+use bolewalk_core::field_book::{FieldBook, FixedClock};
+use bolewalk_core::pages::{CommandKind, Entry, EntryValue, Page, PageAddress};
+use bolewalk_core::record::{LatLon, Moment};
+use serde_json::Value;
+
+use super::screen::{Screen, Shown};
+use super::steps::{Fault, Journey, Sensed, Step, Units};
+
+/// Whoever walks a journey: the open book and the page in front.
+pub struct Walker {
+    folder: tempfile::TempDir,
+    clock: Arc<FixedClock>,
+    book: Option<Arc<FieldBook>>,
+    address: PageAddress,
+    screen: Screen,
+    said: String,
+    papers: u32,
+}
+
+type Walked = Result<(), String>;
+
+impl Walker {
+    pub fn begin(journey: &Journey) -> Walker {
+        let clock = FixedClock::at(moment(&journey.clock)).unwrap();
+        let mut walker = Walker {
+            folder: tempfile::tempdir().unwrap(),
+            clock,
+            book: None,
+            address: PageAddress::Book,
+            screen: Screen::default(),
+            said: String::new(),
+            papers: 0,
+        };
+        walker.open_book();
+        let units = match journey.units {
+            Units::Metric => "metric",
+            Units::Imperial => "imperial",
+        };
+        let entry = Entry {
+            input: "settings.units".into(),
+            value: EntryValue::Choice { id: units.into() },
+        };
+        let token = String::from("units of the journey");
+        let settings = CommandKind::ChangeSettings;
+        let done = walker
+            .book()
+            .act(settings, String::new(), vec![entry], token);
+        done.unwrap();
+        walker.look().unwrap();
+        walker
+    }
+
+    fn open_book(&mut self) {
+        let folder = self.folder.path().join("book").display().to_string();
+        let opened = FieldBook::open_with_clock(folder, "phone-1".into(), self.clock.clone());
+        self.book = Some(opened.unwrap());
+    }
+
+    fn book(&self) -> &FieldBook {
+        self.book.as_ref().unwrap()
+    }
+
+    /// Everything on the page, for a person whose journey failed.
+    pub fn shown(&self) -> String {
+        format!("{}\n[{}]", self.screen.words.join("\n"), self.said)
+    }
+
+    pub fn step(&mut self, step: &Step) -> Walked {
+        if let Some(at) = &step.clock {
+            self.clock.set_to(moment(at)).unwrap();
+            self.look()?;
+        }
+        if let Some(fault) = step.fault {
+            self.fault(fault)?;
+        }
+        if let Some(page) = &step.open {
+            self.open(page, step.of.as_deref())?;
+        }
+        if let Some(offer) = &step.tap {
+            self.tap(offer, step)?;
+        }
+        let seen = |text: &str| {
+            let on_page = self.screen.words.iter().any(|words| words.contains(text));
+            on_page || self.said.contains(text)
+        };
+        for text in step.see.all() {
+            if !seen(text) {
+                return Err(format!("“{text}” is not to be seen"));
+            }
+        }
+        for text in step.not_see.all() {
+            if seen(text) {
+                return Err(format!("“{text}” is to be seen"));
+            }
+        }
+        Ok(())
+    }
+
+    /// Shows the page anew.
+    fn look(&mut self) -> Walked {
+        let page: Page = self
+            .book()
+            .page(self.address.clone())
+            .map_err(|error| self.words_of(error))?;
+        self.screen = Screen::of(&page);
+        Ok(())
+    }
+
+    fn words_of(&self, error: BookError) -> String {
+        self.book().words_of(error).unwrap()
+    }
+
+    fn open(&mut self, page: &str, of: Option<&str>) -> Walked {
+        self.said.clear();
+        if page == "book" {
+            self.address = PageAddress::Book;
+            return self.look();
+        }
+        let is_meant = |address: &PageAddress, words: &str| {
+            let kind = serde_json::to_value(address).unwrap()["page"].clone();
+            kind == page && of.is_none_or(|of| words.contains(of))
+        };
+        let ways = self.screen.ways.iter();
+        let mut meant: Vec<PageAddress> = ways
+            .filter(|(address, words)| is_meant(address, words))
+            .map(|(address, _)| address.clone())
+            .collect();
+        meant.dedup();
+        match meant.as_slice() {
+            [one] => self.address = one.clone(),
+            [] => return Err(format!("nothing leads to {page} {of:?}")),
+            several => return Err(format!("{} ways lead to {page} {of:?}", several.len())),
+        }
+        self.look()
+    }
+
+    fn fault(&mut self, fault: Fault) -> Walked {
+        self.said.clear();
+        match fault {
+            Fault::DiskFull => self.book().bound_pages(1).map_err(|e| self.words_of(e))?,
+            Fault::DiskFree => self.book().bound_pages(0).map_err(|e| self.words_of(e))?,
+            Fault::Restart => {
+                self.book = None;
+                self.open_book();
+            }
+            Fault::Kill => {
+                // Nothing of it is closed or put in order.
+                std::mem::forget(self.book.take());
+                self.open_book();
+            }
+        }
+        self.look()
+    }
+
+    fn tap(&mut self, id: &str, step: &Step) -> Walked {
+        self.said.clear();
+        let offer = self.offer(id, step.about.as_deref())?;
+        let text = |name: &str| offer[name].as_str().unwrap().to_owned();
+        if offer["enabled"] != true {
+            return Err(format!("{id} cannot be tapped: {}", text("why_not")));
+        }
+        let command = CommandKind::of_id(id).ok_or(format!("no command {id}"))?;
+        let entries = entries(&offer, step)?;
+        if let Some(outcome) = self.long_work(command, &text("about")) {
+            self.said = match outcome {
+                Ok(()) => "Written.".to_owned(),
+                Err(error) => self.words_of(error),
+            };
+            return self.look();
+        }
+        let presses = if step.twice { 2 } else { 1 };
+        for _ in 0..presses {
+            let outcome = self
+                .book()
+                .act(command, text("about"), entries.clone(), text("token"));
+            self.said = match outcome {
+                Ok(done) => done.words,
+                Err(error) => self.words_of(error),
+            };
+        }
+        self.look().or_else(|_| {
+            // What the page was about is gone: the shell goes back to the book.
+            self.address = PageAddress::Book;
+            self.look()
+        })
+    }
+
+    fn long_work(&mut self, command: CommandKind, about: &str) -> Option<Result<(), BookError>> {
+        let write = match command {
+            CommandKind::WriteSummary => FieldBook::write_summary,
+            CommandKind::WriteClimbSheets => FieldBook::write_climb_sheets,
+            CommandKind::MakeBackup => return Some(self.book().backup().map(|_| ())),
+            _ => return None,
+        };
+        self.papers += 1;
+        let path = self
+            .folder
+            .path()
+            .join(format!("paper-{}.pdf", self.papers));
+        let outcome = write(self.book(), about.to_owned(), path.display().to_string());
+        if outcome.is_ok() {
+            let bytes = std::fs::read(&path).unwrap();
+            assert!(bytes.starts_with(b"%PDF-"), "no paper was written");
+        }
+        Some(outcome)
+    }
+
+    fn offer(&self, id: &str, about: Option<&str>) -> Result<Value, String> {
+        let offers = self.screen.offers.iter();
+        let meant: Vec<&Shown> = offers
+            .filter(|shown| shown.offer["id"] == id)
+            .filter(|shown| about.is_none_or(|about| shown.at.contains(about)))
+            .collect();
+        match meant.as_slice() {
+            [one] => Ok(one.offer.clone()),
+            [] => Err(format!("{id} is not offered here")),
+            several => Err(format!("{id} is offered {} times here", several.len())),
+        }
+    }
+}
+
+/// What is entered and sensed, by the kinds of the offer's inputs.
+fn entries(offer: &Value, step: &Step) -> Result<Vec<Entry>, String> {
+    let mut entries = Vec::new();
+    let input = |id: &str| {
+        let inputs = offer["inputs"].as_array().unwrap();
+        let found = inputs.iter().find(|input| input["id"] == id);
+        found.ok_or(format!("{} asks for no {id}", offer["id"]))
+    };
+    for (id, entered) in &step.enter {
+        let value = entered_value(&input(id)?["kind"], entered)?;
+        entries.push(Entry {
+            input: id.clone(),
+            value,
+        });
+    }
+    for sensed in &step.sense {
+        input(&sensed.into)?;
+        entries.push(Entry {
+            input: sensed.into.clone(),
+            value: sensed_value(sensed)?,
+        });
+    }
+    Ok(entries)
+}
+
+fn entered_value(kind: &Value, entered: &toml::Value) -> Result<EntryValue, String> {
+    let text = || match entered {
+        toml::Value::String(text) => text.clone(),
+        other => other.to_string(),
+    };
+    let choice = |wanted: &str| {
+        let choices = kind["choices"].as_array().unwrap();
+        let found = choices
+            .iter()
+            .find(|choice| choice["id"] == wanted || choice["words"] == wanted);
+        match found {
+            Some(choice) => Ok(choice["id"].as_str().unwrap().to_owned()),
+            None if wanted.is_empty() => Ok(String::new()),
+            None => Err(format!("“{wanted}” is none of the choices")),
+        }
+    };
+    Ok(match kind["kind"].as_str().unwrap() {
+        "number" | "bearing" | "tilt" => EntryValue::Number { typed: text() },
+        "choice" => EntryValue::Choice {
+            id: choice(&text())?,
+        },
+        "choices" => {
+            let several = entered.as_array().ok_or("several choices are a list")?;
+            let ids = several.iter().map(|one| choice(one.as_str().unwrap_or("")));
+            EntryValue::Choices {
+                ids: ids.collect::<Result<_, String>>()?,
+            }
+        }
+        "words" | "on_day" => EntryValue::Words { text: text() },
+        "yes_no" => EntryValue::YesNo {
+            yes: entered.as_bool().ok_or("yes and no are true and false")?,
+        },
+        other => return Err(format!("a {other} is sensed, not entered")),
+    })
+}
+
+fn sensed_value(sensed: &Sensed) -> Result<EntryValue, String> {
+    if let Some([lat_deg, lon_deg, accuracy_m]) = sensed.fix {
+        return Ok(EntryValue::Fix {
+            lat_deg,
+            lon_deg,
+            accuracy_m: Some(accuracy_m),
+        });
+    }
+    if let Some(degrees) = sensed.tilt {
+        return Ok(EntryValue::Tilt { degrees });
+    }
+    if let Some(degrees) = sensed.bearing {
+        return Ok(EntryValue::Bearing { degrees });
+    }
+    if let Some(photo) = &sensed.photo {
+        let path = super::root().join(photo).display().to_string();
+        return Ok(EntryValue::PhotoFile { path });
+    }
+    let outline = sensed.outline.as_ref().ok_or("nothing was sensed")?;
+    let point = |[lat_deg, lon_deg]: &[f64; 2]| LatLon {
+        lat_deg: *lat_deg,
+        lon_deg: *lon_deg,
+    };
+    Ok(EntryValue::Outline {
+        points: outline.iter().map(point).collect(),
+    })
+}
+
+/// A moment as RFC 3339 writes it.
+fn moment(text: &str) -> Moment {
+    let at = chrono::DateTime::parse_from_rfc3339(text).unwrap();
+    Moment {
+        utc_ms: at.timestamp_millis(),
+        offset_min: at.offset().local_minus_utc() / 60,
+    }
+}
