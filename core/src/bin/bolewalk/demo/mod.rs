@@ -28,7 +28,7 @@ use pictures::{PictureOrder, write_pictures};
 use target::Target;
 
 /// Pictures drawn at a time, so that the work can be stopped in between.
-const DRAWN_AT_ONCE: usize = 8;
+const DRAWN_AT_ONCE: usize = 16;
 
 /// What is asked.
 #[derive(clap::Args)]
