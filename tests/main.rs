@@ -6,6 +6,7 @@
     clippy::indexing_slicing
 )]
 
+mod border;
 mod damage;
 mod desk;
 mod journeys;

@@ -67,6 +67,12 @@ impl Running<'_> {
         !self.0.stop.load(Ordering::SeqCst)
     }
 
+    /// Everything is done.
+    pub(super) fn finish(&self) {
+        let of = self.0.of.load(Ordering::SeqCst);
+        self.0.done.store(of, Ordering::SeqCst);
+    }
+
     /// Stops here if somebody asked for it.
     pub(super) fn go_on(&self, done: u32, of: u32) -> Result<(), BookError> {
         if self.tell(done, of) {

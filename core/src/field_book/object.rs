@@ -10,8 +10,9 @@ use super::clock::{BookClock, FixedClock};
 use super::inner::{Done, Inner};
 use super::long_work::{HowFarItIs, LongWork};
 use super::papers::WhichPaper;
+use crate::draw::Drawing;
 use crate::error::BookError;
-use crate::pages::{CommandKind, Entry, Page, PageAddress};
+use crate::pages::{CommandKind, DrawingAddress, Entry, Page, PageAddress};
 use crate::record::Id;
 use crate::store::Store;
 
@@ -73,6 +74,16 @@ impl FieldBook {
         self.with(|inner| inner.act(command, &Id(about), &entries, &offer_token))
     }
 
+    /// A drawing, laid out for a phone's screen. Zoom step 0 shows all of it; each step doubles its
+    /// sides while letters stay, so that more words find room.
+    ///
+    /// # Errors
+    /// `NotFound` for a record that is not there; `Refused` where nobody took what it is drawn
+    /// from, such as a position.
+    pub fn drawing(&self, which: DrawingAddress, zoom: u32) -> Result<Drawing, BookError> {
+        self.with(|inner| inner.drawing(&which, zoom))
+    }
+
     /// Long work: writes the site summary of a site as PDF to `path`.
     ///
     /// # Errors
@@ -103,7 +114,7 @@ impl FieldBook {
             Ok((book.codebook, inner.photo_folder()?))
         })?;
         let file = read_with_photos(path, &codes, &photos, &running)?;
-        self.with(|inner| {
+        let done = self.with(|inner| {
             let outcome = inner.put_site_file(&file)?;
             Ok(Done {
                 record: outcome.record,
@@ -111,7 +122,9 @@ impl FieldBook {
                 changes: outcome.changes,
                 done_before: false,
             })
-        })
+        })?;
+        running.finish();
+        Ok(done)
     }
 
     /// Long work: makes a backup beside the book, and thins older ones. Its path.
@@ -126,7 +139,7 @@ impl FieldBook {
         let running = self.work.begin(&folder)?;
         running.go_on(0, 1)?;
         let path = self.mended(Store::backup_of(&folder, now))?;
-        running.tell(1, 1);
+        running.finish();
         Ok(path.display().to_string())
     }
 
@@ -201,6 +214,9 @@ impl FieldBook {
         let running = self.work.begin(path)?;
         let state = self.with(|inner| inner.paper_state())?;
         let outcome = state.write(which, site, path, &running);
+        if outcome.is_ok() {
+            running.finish();
+        }
         // The snapshot lets go of the book before anything is repaired.
         drop(state);
         self.mended(outcome)

@@ -7,14 +7,16 @@ use super::fill::defect;
 use super::inner::Inner;
 use super::judged::JudgedSite;
 use super::records::unknown;
+use crate::draw::Drawing;
 use crate::error::BookError;
 use crate::judge::codebook::{Codebook, starter_codes};
 use crate::pages::{
-    BookFacts, Page, PageAddress, PageDesk, PhotoPaths, SiteFacts, anchor_of, anchor_page,
-    book_page, finding_page, hand_over_page, judgement_page, site_page, tree_page,
+    BookFacts, DrawingAddress, Page, PageAddress, PageDesk, PhotoPaths, SiteFacts, anchor_of,
+    anchor_page, book_page, drawing_of, finding_page, hand_over_page, judgement_page, site_page,
+    tree_page,
 };
 use crate::photo::photo_files;
-use crate::record::{DefectCode, Id, Noun};
+use crate::record::{DefectCode, Fault, Id, Noun};
 
 impl Inner {
     /// The page at an address.
@@ -69,6 +71,28 @@ impl Inner {
         }
     }
 
+    /// A drawing of a site's pages.
+    pub(super) fn drawing(
+        &mut self,
+        which: &DrawingAddress,
+        zoom: u32,
+    ) -> Result<Drawing, BookError> {
+        let (noun, id) = match which {
+            DrawingAddress::SitePlan { site } => (Noun::Site, site),
+            DrawingAddress::TreeSide { tree } | DrawingAddress::TreeZones { tree } => {
+                (Noun::Tree, tree)
+            }
+            DrawingAddress::SectionThrough { section } => (Noun::StemSection, section),
+        };
+        let site = self.site_of(noun, id)?;
+        self.on_site(&site, None, |desk, _| {
+            drawing_of(desk, which, zoom).ok_or_else(|| {
+                let fault = Fault::new("fault.nothing-to-draw", "", "", "");
+                BookError::refused(fault)
+            })
+        })
+    }
+
     fn tree_holding(&self, noun: Noun, id: &Id) -> Result<Id, BookError> {
         let inspection = self.holder(noun, id)?;
         self.holder(Noun::Inspection, &inspection)
@@ -116,12 +140,12 @@ impl Inner {
     }
 
     /// A page of a site, or of a tree on it.
-    fn on_site(
+    fn on_site<T>(
         &mut self,
         site: &Id,
         tree: Option<&Id>,
-        make: impl FnOnce(&PageDesk, &JudgedSite) -> Result<Page, BookError>,
-    ) -> Result<Page, BookError> {
+        make: impl FnOnce(&PageDesk, &JudgedSite) -> Result<T, BookError>,
+    ) -> Result<T, BookError> {
         let token = self.new_token();
         let judged = self.judged(site)?;
         let file = &judged.loaded.file;

@@ -8,6 +8,7 @@
 //! | `desk`, `offer`, `inputs`, `listed`, `scale` | offers, with the rules of their inputs in the reader's units |
 //! | `line` | one line of a page: what is there, what is missing, why it matters |
 //! | `looks` | what was seen on a tree |
+//! | `drawn` | the drawings of the pages |
 //! | one file a page | `book`, `site`, `tree`, `finding`, `anchor`, `judgement`, `hand_over` |
 //!
 //! Pure: no clock, no disk, no store. `field_book` hands in what is kept and judged.
@@ -17,6 +18,7 @@ mod ask;
 mod book;
 mod command_kind;
 mod desk;
+mod drawn;
 mod entry;
 mod finding;
 mod forms;
@@ -43,6 +45,7 @@ pub use ask::{Ask, AskKind, Listed};
 pub use book::{BookFacts, BookPage, PersonOfBook, SiteFacts, SiteOfBook, book_page};
 pub use command_kind::CommandKind;
 pub use desk::{PageDesk, PhotoPaths, Unsettled};
+pub use drawn::{DrawingAddress, MOST_ZOOM, drawing_of};
 pub use entry::{Entry, EntryValue};
 pub use finding::{FindingPage, GradeTile, finding_page};
 pub use forms::asks_of;

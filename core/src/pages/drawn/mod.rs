@@ -1,0 +1,87 @@
+//! The drawings of the pages, laid out for a phone's screen.
+
+mod plan;
+mod section;
+mod side;
+mod zones;
+
+use serde::{Deserialize, Serialize};
+
+use super::desk::PageDesk;
+use crate::draw::{BarUnit, Drawing, DrawnFrame, estimated_width_pt};
+use crate::record::{Id, Quantity};
+use crate::words::UnitSystem;
+
+/// Which drawing.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, uniffi::Enum)]
+#[serde(tag = "drawing", rename_all = "snake_case")]
+pub enum DrawingAddress {
+    /// The plan of a site: trees with their verdicts, crowns, zones, targets, lines.
+    SitePlan {
+        /// The site.
+        site: Id,
+    },
+    /// A tree from the side, with findings, anchors and sections.
+    TreeSide {
+        /// The tree.
+        tree: Id,
+    },
+    /// The zones around a tree, with the distances to be paced.
+    TreeZones {
+        /// The tree.
+        tree: Id,
+    },
+    /// A stem section with its wall.
+    SectionThrough {
+        /// The section.
+        section: Id,
+    },
+}
+
+/// The largest zoom step.
+pub const MOST_ZOOM: u32 = 5;
+
+/// Width, height and letters of the frame at zoom step 0, in points of the screen.
+const FRAME_PT: (f64, f64, f64) = (360.0, 420.0, 11.0);
+
+/// A frame for a zoom step: each step doubles its sides while the letters stay, so that there is
+/// room for more words; the screen shows a part of it.
+fn frame(zoom: u32) -> DrawnFrame {
+    let (width_pt, height_pt, text_pt) = FRAME_PT;
+    let times = f64::from(1_u32 << zoom.min(MOST_ZOOM));
+    DrawnFrame {
+        width_pt: width_pt * times,
+        height_pt: height_pt * times,
+        text_pt,
+        round_scale: false,
+    }
+}
+
+fn width(words: &str, size_pt: f64) -> f64 {
+    estimated_width_pt(words, size_pt)
+}
+
+/// The reader's unit of a scale bar.
+fn bar_unit(desk: &PageDesk, quantity: Quantity) -> BarUnit {
+    let unit_m = match (desk.words.units(), quantity) {
+        (UnitSystem::Metric, Quantity::LengthCm) => 0.01,
+        (UnitSystem::Metric, _) => 1.0,
+        (UnitSystem::Imperial, Quantity::LengthCm) => 0.0254,
+        (UnitSystem::Imperial, _) => 0.3048,
+    };
+    BarUnit {
+        sign: desk.words.unit_symbol(quantity),
+        unit_m,
+    }
+}
+
+/// A drawing on a site's pages; nothing where the record is not there, or where nobody took what it
+/// is drawn from.
+pub fn drawing_of(desk: &PageDesk, which: &DrawingAddress, zoom: u32) -> Option<Drawing> {
+    match which {
+        DrawingAddress::SitePlan { .. } => plan::site_plan(desk, zoom),
+        DrawingAddress::TreeSide { tree } => side::tree_side(desk, tree, zoom),
+        DrawingAddress::TreeZones { tree } => zones::tree_zones(desk, tree, zoom),
+        DrawingAddress::SectionThrough { section } => section::section_through(desk, section, zoom),
+    }
+}

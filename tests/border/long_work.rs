@@ -1,0 +1,73 @@
+//! Long work holds up nobody, tells how far it is, and can be stopped.
+
+use std::sync::Arc;
+use std::thread;
+use std::time::{Duration, Instant};
+
+use bolewalk_core::error::BookError;
+use bolewalk_core::pages::CommandKind;
+
+use super::{Hand, long_row, words};
+
+#[test]
+fn a_summary_is_stopped_while_others_go_on_working() {
+    let folder = tempfile::tempdir().unwrap();
+    let hand = Hand::at(&folder.path().join("book"));
+    let file = long_row(folder.path(), 150);
+    let site = hand.book.import_site_file(file).unwrap().record;
+    hand.site_page(&site);
+    let path = folder.path().join("summary.pdf");
+    let book = Arc::clone(&hand.book);
+    let (at, about) = (path.display().to_string(), site.0.clone());
+    let writer = thread::spawn(move || book.write_summary(about, at));
+    let began = Instant::now();
+    while !hand.book.how_far().unwrap().running {
+        assert!(began.elapsed() < Duration::from_secs(60));
+        thread::yield_now();
+    }
+    let second = folder.path().join("second.pdf").display().to_string();
+    let busy = hand.book.write_climb_sheets(site.0.clone(), second);
+    assert!(matches!(busy, Err(BookError::Busy { .. })), "{busy:?}");
+    // Edits and pages go on meanwhile.
+    hand.act(CommandKind::AddTree, &site, &[("tree.tag", words("new"))])
+        .unwrap();
+    hand.book_page();
+    hand.book.stop_work().unwrap();
+    let outcome = writer.join().unwrap();
+    assert_eq!(outcome, Err(BookError::Stopped));
+    assert!(!path.exists(), "nothing is left behind");
+    assert!(!hand.book.how_far().unwrap().running);
+}
+
+#[test]
+fn both_papers_are_written_and_the_end_is_told() {
+    let folder = tempfile::tempdir().unwrap();
+    let hand = Hand::at(&folder.path().join("book"));
+    let file = long_row(folder.path(), 3);
+    let done = hand.book.import_site_file(file.clone()).unwrap();
+    let again = hand.book.import_site_file(file).unwrap();
+    assert_eq!(again.changes, 0, "the same file again changes nothing");
+    for (name, write) in [
+        (
+            "summary.pdf",
+            bolewalk_core::field_book::FieldBook::write_summary as fn(&_, _, _) -> _,
+        ),
+        (
+            "sheets.pdf",
+            bolewalk_core::field_book::FieldBook::write_climb_sheets,
+        ),
+    ] {
+        let path = folder.path().join(name);
+        write(
+            &hand.book,
+            done.record.0.clone(),
+            path.display().to_string(),
+        )
+        .unwrap();
+        assert!(std::fs::read(&path).unwrap().starts_with(b"%PDF-"));
+        let far = hand.book.how_far().unwrap();
+        assert!(!far.running && far.done == far.of);
+    }
+    let backup = hand.book.backup().unwrap();
+    assert!(std::path::Path::new(&backup).is_file());
+}

@@ -1,0 +1,172 @@
+//! Whatever a page offers can be taken: every choice of every input, both ends of every range.
+
+use bolewalk_core::error::BookError;
+use bolewalk_core::pages::{
+    CommandKind, Entry, EntryValue, InputKind, Offer, OfferedInput, Page, PageAddress,
+};
+use bolewalk_core::record::{Id, LatLon};
+
+use super::{Hand, choice, number, words};
+
+/// Everything that can be entered for an input, by what it says of itself.
+fn candidates(input: &OfferedInput) -> Vec<EntryValue> {
+    match &input.kind {
+        InputKind::Number {
+            min, max, whole, ..
+        } => {
+            let ends = if *whole {
+                [min.ceil(), max.floor()]
+            } else {
+                // Drawn inward as the printed range is.
+                [min + (max - min) * 1e-6, max - (max - min) * 1e-6]
+            };
+            ends.map(|end| number(&format!("{end:.9}"))).to_vec()
+        }
+        InputKind::Choice { choices } => choices.iter().map(|one| choice(&one.id)).collect(),
+        InputKind::Choices { choices } => vec![EntryValue::Choices {
+            ids: choices.iter().map(|one| one.id.clone()).collect(),
+        }],
+        InputKind::Words { .. } => vec![words("as typed")],
+        InputKind::YesNo => vec![
+            EntryValue::YesNo { yes: true },
+            EntryValue::YesNo { yes: false },
+        ],
+        InputKind::Bearing => vec![EntryValue::Bearing { degrees: 225.0 }, number("SW")],
+        InputKind::Tilt { min, max } => [*min, *max]
+            .map(|degrees| EntryValue::Tilt { degrees })
+            .to_vec(),
+        InputKind::Fix => vec![EntryValue::Fix {
+            lat_deg: 42.33,
+            lon_deg: -71.12,
+            accuracy_m: None,
+        }],
+        InputKind::PhotoFile => {
+            let root = env!("CARGO_MANIFEST_DIR");
+            vec![EntryValue::PhotoFile {
+                path: format!("{root}/fixtures/photos/progressive.jpg"),
+            }]
+        }
+        InputKind::Outline { least } => vec![EntryValue::Outline {
+            points: (0..(*least).max(3))
+                .map(|at| LatLon {
+                    lat_deg: 42.33 + f64::from(at * at) * 0.001,
+                    lon_deg: -71.12 + f64::from(at) * 0.001,
+                })
+                .collect(),
+        }],
+        InputKind::OnDay => vec![words("2026-05-01")],
+    }
+}
+
+/// Refusals that a person can meet for entries which each fit by themselves.
+const MAY_BE_REFUSED: [&str; 5] = [
+    "fault.tag-twice",
+    "fault.thunder-both",
+    "fault.top-below-base",
+    "fault.wall-beyond-middle",
+    "fault.needed",
+];
+
+/// Takes an offer with every candidate of every input, one at a time, the needed ones filled.
+fn take_all_ways(hand: &Hand, offer: &Offer, taken: &mut u32) {
+    let needed: Vec<&OfferedInput> = offer.inputs.iter().filter(|one| one.needed).collect();
+    for input in &offer.inputs {
+        for value in candidates(input) {
+            let mut entries: Vec<Entry> = needed
+                .iter()
+                .filter(|other| other.id != input.id)
+                .filter_map(|other| {
+                    Some(Entry {
+                        input: other.id.clone(),
+                        value: candidates(other).into_iter().next()?,
+                    })
+                })
+                .collect();
+            entries.push(Entry {
+                input: input.id.clone(),
+                value: value.clone(),
+            });
+            *taken += 1;
+            let token = format!("{} {taken}", offer.token);
+            let outcome = hand
+                .book
+                .act(offer.command, offer.about.clone(), entries, token);
+            match outcome {
+                Ok(_) => {}
+                Err(BookError::Refused { faults })
+                    if faults
+                        .iter()
+                        .all(|f| MAY_BE_REFUSED.contains(&f.code.as_str())) => {}
+                Err(error) => panic!("{} {} {value:?}: {error:?}", offer.id, input.id),
+            }
+        }
+    }
+}
+
+fn offers_of(hand: &Hand, address: PageAddress) -> Vec<Offer> {
+    match hand.book.page(address).unwrap() {
+        Page::Book(page) => page.offers,
+        Page::Site(page) => page.offers,
+        Page::Tree(page) => page
+            .offers
+            .into_iter()
+            .chain(page.sections.into_iter().flat_map(|one| one.offers))
+            .chain(page.plans.into_iter().flat_map(|one| one.offers))
+            .collect(),
+        Page::Finding(page) => page.offers,
+        Page::Anchor(page) => page.offers,
+        Page::Judgement(page) => page.offers,
+        Page::HandOver(page) => page.offers,
+    }
+}
+
+#[test]
+fn every_choice_and_both_ends_of_every_range_are_taken() {
+    let folder = tempfile::tempdir().unwrap();
+    let hand = Hand::at(folder.path());
+    let none = Id::default();
+    let ana = hand.made(
+        CommandKind::AddPerson,
+        &none,
+        &[("person.name", words("Ana"))],
+    );
+    hand.act(
+        CommandKind::ChangeSettings,
+        &none,
+        &[("settings.person", choice(ana.as_str()))],
+    )
+    .unwrap();
+    let (site, tree, inspection) = hand.site_with_tree();
+    hand.act(CommandKind::StartVisit, &site, &[]).unwrap();
+    let finding = [
+        ("finding.code", choice("decay")),
+        ("finding.part", choice("stem")),
+    ];
+    let finding = hand.made(CommandKind::AddFinding, &inspection, &finding);
+    let anchor = hand.made(CommandKind::AddAnchor, &inspection, &[]);
+    let section = [("section.height", number("3"))];
+    hand.made(CommandKind::AddSection, &inspection, &section);
+    let plan = [
+        ("climb.anchor", choice(anchor.as_str())),
+        ("climb.system", choice("moving_rope")),
+    ];
+    hand.made(CommandKind::PlanClimb, &inspection, &plan);
+    let mut taken = 0;
+    let mut commands = Vec::new();
+    for address in [
+        PageAddress::Book,
+        PageAddress::Site { site: site.clone() },
+        PageAddress::Finding { finding },
+        PageAddress::Anchor { anchor },
+        PageAddress::Tree { tree },
+    ] {
+        for offer in offers_of(&hand, address) {
+            if offer.enabled && !offer.inputs.is_empty() && !commands.contains(&offer.command) {
+                commands.push(offer.command);
+                take_all_ways(&hand, &offer, &mut taken);
+            }
+        }
+    }
+    assert!(commands.len() > 25, "{commands:?}");
+    assert!(taken > 300, "{taken}");
+}
