@@ -231,6 +231,18 @@ fn words_of_pdf(path: &Path) -> Option<String> {
     }
 }
 
+// PDF/UA-1 (ISO 14289-1) and PDF/A-2a (ISO 19005-2), by veraPDF.
+#[test]
+fn its_papers_are_accessible_and_made_to_last() {
+    let place = Demo::made().place();
+    let papers = ["site-summary.pdf", "climb-sheets.pdf"].map(|name| place.join(name));
+    let Some(said) = crate::outside::verapdf::checked(&papers) else {
+        return;
+    };
+    let compliant = said.lines().filter(|line| line.starts_with("compliant "));
+    assert_eq!(compliant.count(), 4, "{said}");
+}
+
 #[test]
 fn a_climb_sheet_takes_one_page_a_tree() {
     let path = Demo::made().place().join("climb-sheets.pdf");

@@ -5,4 +5,4 @@ mod inventories;
 mod maps;
 mod papers;
 mod peers;
-mod verapdf;
+pub(crate) mod verapdf;

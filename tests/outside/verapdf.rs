@@ -6,7 +6,7 @@ use std::process::Command;
 use super::papers::write_papers;
 
 /// Runs the checker over the files; nothing, with a line that says why, where it cannot run.
-fn checked(files: &[PathBuf]) -> Option<String> {
+pub(crate) fn checked(files: &[PathBuf]) -> Option<String> {
     for (program, argument, package) in [
         ("java", "-version", "default-jdk-headless"),
         ("mvn", "--version", "maven"),

@@ -10,7 +10,7 @@ use super::aside::write_aside;
 use super::paper::{Block, Look, Paper, PaperFacts, Photo, Rich, WordWidths};
 use super::paper_input::{HowFar, PaperDesk, PaperInput, TreeSeen};
 use super::summary::record::TreePhotos;
-use super::summary::{close, cover, looked, plan, record, schedule};
+use super::summary::{close, cover, inside, looked, plan, record, schedule};
 use crate::error::BookError;
 use crate::record::Id;
 use crate::words::Said;
@@ -57,8 +57,18 @@ pub fn site_summary_bytes(input: &PaperInput, how_far: HowFar) -> Result<Vec<u8>
         }
         // A record that fits on a page is not torn apart; the first has the heading over it.
         let mut record = std::mem::take(&mut heading);
-        record.append(&mut record::blocks(&desk, seen, photos, &width));
-        blocks.push(Block::Together(record));
+        record.append(&mut record::seen_blocks(&desk, seen, photos, &width));
+        let mut last = record::last_blocks(&desk, seen);
+        let mut inside = inside::blocks(&desk, seen, &width);
+        if inside.is_empty() {
+            record.append(&mut last);
+            blocks.push(Block::Together(record));
+        } else {
+            // With a section it takes more than a page: the break may come before or after it.
+            blocks.push(Block::Together(record));
+            blocks.append(&mut inside);
+            blocks.push(Block::Together(last));
+        }
     }
     paper(&desk, blocks, &|page, pages| {
         desk.words.say(

@@ -3,6 +3,7 @@
 pub(super) mod close;
 pub(super) mod cover;
 pub(super) mod findings;
+pub(super) mod inside;
 pub(super) mod looked;
 pub(super) mod plan;
 pub(super) mod record;

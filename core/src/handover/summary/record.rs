@@ -27,7 +27,8 @@ pub(in crate::handover) fn heading(desk: &PaperDesk) -> Vec<Block> {
     }]
 }
 
-pub(in crate::handover) fn blocks(
+/// What was measured and found, with drawing and photos.
+pub(in crate::handover) fn seen_blocks(
     desk: &PaperDesk,
     seen: &TreeSeen,
     photos: TreePhotos,
@@ -44,7 +45,6 @@ pub(in crate::handover) fn blocks(
             word: desk.say("paper.caution"),
             lines: vec![desk.say("summary.not-looked-at").into()],
         }));
-        blocks.append(&mut closing(desk, seen));
         return blocks;
     }
     let facts = Block::Facts {
@@ -68,7 +68,12 @@ pub(in crate::handover) fn blocks(
     }
     blocks.append(&mut found);
     blocks.append(&mut findings::photos(desk, photos));
-    blocks.append(&mut risk(desk, seen));
+    blocks
+}
+
+/// Risk, work, reach, what was not seen, next look.
+pub(in crate::handover) fn last_blocks(desk: &PaperDesk, seen: &TreeSeen) -> Vec<Block> {
+    let mut blocks = risk(desk, seen);
     blocks.append(&mut closing(desk, seen));
     blocks
 }
