@@ -156,7 +156,9 @@ fn assemble(case: &TreeCase, answer: PlanAnswer, zones: Vec<ZoneAnswer>) -> Judg
     whole.zones = zones;
     whole.wires = answer.wires;
     whole.risks = look.risks.iter().map(risk_answer).collect();
-    whole.next_measurement = answer.next.filter(|_| judged);
+    // Where no reading moves the score there is nothing to narrow.
+    let is_wide = whole.score.as_ref().is_some_and(|s| s.low < s.high);
+    whole.next_measurement = answer.next.filter(|_| judged && is_wide);
     whole.next_look = look.next_look;
     whole
 }
