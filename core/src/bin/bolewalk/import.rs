@@ -32,7 +32,7 @@ pub struct Asked {
     #[arg(long, default_value = "field-book")]
     into: PathBuf,
     /// Who brings it in, as the history shall show.
-    #[arg(long, default_value = "")]
+    #[arg(long, default_value = "", hide_default_value = true)]
     by: String,
     /// Trees of another origin: the name of the property they go into; the file's name if left out.
     #[arg(long)]
@@ -41,7 +41,8 @@ pub struct Asked {
     #[arg(long)]
     date: Option<Day>,
     /// Trees of another origin: what a column holds, such as height_m=HEIGHT:ft; may be repeated.
-    /// The others are guessed, and the guesses told.
+    /// The others are guessed, and the guesses told. A field that is not known is answered with
+    /// the list of those that are.
     #[arg(long, value_name = "FIELD=COLUMN[:UNIT]")]
     map: Vec<String>,
 }

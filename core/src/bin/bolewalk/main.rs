@@ -22,13 +22,28 @@ use std::process::ExitCode;
 
 use clap::{Parser, Subcommand};
 
-/// Tree assessments for climbing arborists: site files in, checked and kept in a field book.
+/// Tree assessments for climbing arborists: may a tree be climbed, by whom, where must nobody stand.
 #[derive(Parser)]
-#[command(version, max_term_width = 100, arg_required_else_help = true)]
+#[command(
+    version,
+    max_term_width = 100,
+    arg_required_else_help = true,
+    after_help = TEACHES
+)]
 struct Desk {
     #[command(subcommand)]
     command: Command,
 }
+
+/// What stands under the list of commands.
+const TEACHES: &str = "\
+To begin:
+  bolewalk demo                              a property that does not exist, with all its papers
+  bolewalk judge bolewalk-demo               its table again, what to close, and why
+  bolewalk judge bolewalk-demo --explain 04  one tree's working, line by line
+  bolewalk schema > site-file.schema.json    what a site file of your own may hold
+
+Ends with 0 when done, 1 for bad input, 2 for wrong usage, 3 for a damaged field book.";
 
 #[derive(Subcommand)]
 enum Command {
