@@ -4,6 +4,7 @@ mod errors;
 mod kept;
 mod long_work;
 mod offers;
+mod speed;
 mod two_phones;
 
 use std::path::Path;

@@ -5,7 +5,7 @@ use super::entries::Entered;
 use super::fill::{changed_record, new_record};
 use super::inner::Inner;
 use crate::error::BookError;
-use crate::record::{Fault, Id, Noun, Site, Tree};
+use crate::record::{Fault, Id, Noun, Tree};
 
 impl Inner {
     pub(super) fn act_add_tree(
@@ -33,9 +33,20 @@ impl Inner {
     }
 
     /// A tag is a tree's own on its site.
-    fn refuse_tag_twice(&self, site: &Id, tag: &str, own: Option<&Id>) -> Result<(), BookError> {
-        let site: Site = self.record(Noun::Site, site)?;
-        let mut others = site.trees.iter().filter(|tree| Some(&tree.id) != own);
+    fn refuse_tag_twice(
+        &mut self,
+        site: &Id,
+        tag: &str,
+        own: Option<&Id>,
+    ) -> Result<(), BookError> {
+        let judged = self.judged(site)?;
+        let mut others = judged
+            .loaded
+            .file
+            .site
+            .trees
+            .iter()
+            .filter(|tree| Some(&tree.id) != own);
         if others.any(|tree| tree.tag == tag) {
             let fault = Fault::new("fault.tag-twice", "tree.tag", tag, "");
             return Err(BookError::refused(fault));

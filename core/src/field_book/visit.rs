@@ -7,7 +7,7 @@ use super::entries::Entered;
 use super::fill::{changed_record, new_record};
 use super::inner::Inner;
 use crate::error::BookError;
-use crate::record::{Fault, Id, Noun, Site, Visit, WeatherHour};
+use crate::record::{Fault, Id, Noun, Visit, WeatherHour};
 use crate::store::Edit;
 
 impl Inner {
@@ -54,10 +54,11 @@ impl Inner {
     }
 
     /// The visit of the day.
-    pub(super) fn visit_today(&self, site: &Id) -> Result<Option<Visit>, BookError> {
-        let site: Site = self.record(Noun::Site, site)?;
+    pub(super) fn visit_today(&mut self, site: &Id) -> Result<Option<Visit>, BookError> {
+        let judged = self.judged(site)?;
         let today = self.clock.today();
-        Ok(site.visits.into_iter().find(|visit| visit.day == today))
+        let mut visits = judged.loaded.file.site.visits.iter();
+        Ok(visits.find(|visit| visit.day == today).cloned())
     }
 
     /// A visit that begins today, with whoever holds the phone.

@@ -1,6 +1,7 @@
 //! What every page is made with: the reader's words, the records to choose from, and the offers.
 
 use std::cell::Cell;
+use std::collections::BTreeMap;
 
 use serde_json::Value;
 
@@ -140,6 +141,16 @@ impl<'a> PageDesk<'a> {
         let mut crew = self.crew.iter();
         crew.find(|person| person.id == *id)
             .map_or_else(|| id.to_string(), |person| person.name.clone())
+    }
+
+    /// Every tree with its judgement, in walking order.
+    pub fn trees(&self) -> Vec<(&'a Tree, &'a Judgement)> {
+        let Some((site, judged)) = self.site else {
+            return Vec::new();
+        };
+        let by_id: BTreeMap<&Id, &Tree> = site.trees.iter().map(|one| (&one.id, one)).collect();
+        let with_tree = |answer: &'a Judgement| Some((*by_id.get(&answer.tree)?, answer));
+        judged.trees.iter().filter_map(with_tree).collect()
     }
 
     /// The tree of this id with its judgement.

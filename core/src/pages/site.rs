@@ -76,13 +76,10 @@ pub fn site_page(desk: &PageDesk, site: &Site, judged: &SiteJudgement) -> SitePa
         stops: desk.words.reasons(&judged.stops),
         gaps: desk.words.reasons(&judged.gaps),
         lines: lines(desk, site),
-        trees: judged
-            .trees
-            .iter()
-            .filter_map(|answer| {
-                let tree = site.trees.iter().find(|tree| tree.id == answer.tree)?;
-                Some(tree_line(desk, tree, answer))
-            })
+        trees: desk
+            .trees()
+            .into_iter()
+            .map(|(tree, answer)| tree_line(desk, tree, answer))
             .collect(),
         conflicts: judged
             .conflicts

@@ -46,11 +46,7 @@ fn plan_input(
     judged: &SiteJudgement,
     plane: &LocalPlane,
 ) -> PlanInput {
-    let answers: Vec<(&Tree, &Judgement)> = judged
-        .trees
-        .iter()
-        .filter_map(|answer| desk.tree(&answer.tree))
-        .collect();
+    let answers = desk.trees();
     let described = [
         ("site", Said::Text(site.name.as_str())),
         ("trees", Said::Count(site.trees.len() as i64)),

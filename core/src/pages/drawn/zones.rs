@@ -17,7 +17,10 @@ pub(super) fn tree_zones(desk: &PageDesk, id: &Id, zoom: u32) -> Option<Drawing>
     let zone = answer.zones.iter().find(|zone| zone.planned);
     let zone = zone.or(answer.zones.first())?;
     let way = desk.words.word_of(&zone.way);
-    let others = judged.trees.iter().filter(|other| other.tree != *id);
+    let others = desk
+        .trees()
+        .into_iter()
+        .filter(|(other, _)| other.id != *id);
     let input = ZonesInput {
         described: desk.words.say(
             "page.zones-described",
@@ -26,7 +29,6 @@ pub(super) fn tree_zones(desk: &PageDesk, id: &Id, zoom: u32) -> Option<Drawing>
         tree: drawn,
         zones: paced(desk, zone, &plane),
         neighbours: others
-            .filter_map(|other| desk.tree(&other.tree))
             .filter_map(|(tree, answer)| plan_tree(desk, site, tree, answer, &plane))
             .collect(),
         targets: site.targets.iter().map(|at| target(at, &plane)).collect(),
