@@ -61,7 +61,7 @@ fn a_tree_needs_a_tag_of_its_own() {
     let site = add(CommandKind::AddSite, "", name, "1").unwrap().record.0;
     let none = add(CommandKind::AddTree, &site, Vec::new(), "2").unwrap_err();
     let said = book.words_of(none).unwrap();
-    assert!(said.contains("tree.tag: This is needed."), "{said}");
+    assert!(said.contains("Tag: This is needed."), "{said}");
     let seven = || vec![words("tree.tag", "7")];
     add(CommandKind::AddTree, &site, seven(), "3").unwrap();
     let twice = add(CommandKind::AddTree, &site, seven(), "4").unwrap_err();

@@ -70,7 +70,8 @@ impl Words {
     pub fn fault(&self, fault: &Fault) -> String {
         let found = [("found", Said::Text(fault.found.as_str()))];
         let allowed = [("allowed", Said::Text(fault.allowed.as_str()))];
-        let place = [("place", Said::Text(fault.place.as_str()))];
+        let shown_place = self.place_of_fault(fault);
+        let place = [("place", Said::Text(&shown_place))];
         let all = [found, allowed, place].concat();
         let mut sentence = self.say(&fault.code, &all);
         let bare = self.say(&fault.code, &[]);
@@ -88,10 +89,20 @@ impl Words {
         self.say(
             "fault.at-place",
             &[
-                ("place", Said::Text(&fault.place)),
+                ("place", Said::Text(&shown_place)),
                 ("sentence", Said::Text(&sentence)),
             ],
         )
+    }
+
+    /// The label of the input, as the screen shows it; any other place as it is.
+    fn place_of_fault(&self, fault: &Fault) -> String {
+        let label = format!("input.{}", fault.place);
+        if self.has(&label) {
+            self.say(&label, &[])
+        } else {
+            fault.place.clone()
+        }
     }
 
     fn refusal(&self, faults: &[Fault]) -> String {
@@ -147,6 +158,7 @@ mod tests {
         assert_eq!(lines.len(), 3);
         assert!(lines[1].starts_with("/site/trees/0/height:"));
         assert!(lines[1].contains("400") && lines[1].contains("0.5 m to 116 m"));
+        assert!(lines[2].starts_with("Girth: "));
         assert!(lines[2].contains("wide") && lines[2].contains("188 cm"));
     }
 
