@@ -1188,6 +1188,9 @@ offer-risk-remove = Remove the rating
 offer-judgement-sign = Sign this judgment
 offer-site_summary-write = Write the site summary
 offer-climb_sheets-write = Write the climb sheets
+offer-table-write = Write the trees as a table (CSV)
+offer-geojson-write = Write the map as GeoJSON
+offer-geopackage-write = Write the map as GeoPackage
 offer-site_file-import = Bring a site file in
 offer-book-backup = Make a backup
 

@@ -5,6 +5,7 @@ use std::thread;
 use std::time::{Duration, Instant};
 
 use bolewalk_core::error::BookError;
+use bolewalk_core::field_book::MapFileKind;
 use bolewalk_core::pages::CommandKind;
 
 use super::{Hand, long_row, words};
@@ -70,4 +71,30 @@ fn both_papers_are_written_and_the_end_is_told() {
     }
     let backup = hand.book.backup().unwrap();
     assert!(std::path::Path::new(&backup).is_file());
+}
+
+#[test]
+fn every_map_file_is_written_from_the_hand_over_page() {
+    let folder = tempfile::tempdir().unwrap();
+    let hand = Hand::at(&folder.path().join("book"));
+    let file = long_row(folder.path(), 3);
+    let site = hand.book.import_site_file(file).unwrap().record;
+    // RFC 4180 table; RFC 7946 collection; OGC GeoPackage 1.3, application id at byte 68.
+    for (kind, name, at, begins) in [
+        (MapFileKind::Csv, "trees.csv", 0, &b"tag,"[..]),
+        (MapFileKind::GeoJson, "map.geojson", 0, &b"{"[..]),
+        (MapFileKind::GeoPackage, "map.gpkg", 68, &b"GPKG"[..]),
+    ] {
+        let path = folder.path().join(name);
+        let to = path.display().to_string();
+        hand.book.write_map_file(site.0.clone(), kind, to).unwrap();
+        let bytes = std::fs::read(&path).unwrap();
+        assert!(bytes[at..].starts_with(begins), "{kind:?}");
+    }
+    let nowhere = folder.path().join("no/such/map.gpkg").display().to_string();
+    let error = hand
+        .book
+        .write_map_file(site.0, MapFileKind::GeoPackage, nowhere)
+        .unwrap_err();
+    assert!(matches!(error, BookError::Unwritable { .. }), "{error:?}");
 }

@@ -3,7 +3,7 @@
 use std::sync::Arc;
 
 use bolewalk_core::error::BookError;
-use bolewalk_core::field_book::{FieldBook, FixedClock};
+use bolewalk_core::field_book::{FieldBook, FixedClock, MapFileKind};
 use bolewalk_core::pages::{CommandKind, Entry, EntryValue, Page, PageAddress};
 use bolewalk_core::record::{LatLon, Moment};
 use serde_json::Value;
@@ -19,7 +19,7 @@ pub struct Walker {
     address: PageAddress,
     screen: Screen,
     said: String,
-    papers: u32,
+    files: u32,
 }
 
 type Walked = Result<(), String>;
@@ -34,7 +34,7 @@ impl Walker {
             address: PageAddress::Book,
             screen: Screen::default(),
             said: String::new(),
-            papers: 0,
+            files: 0,
         };
         walker.open_book();
         let units = match journey.units {
@@ -190,22 +190,25 @@ impl Walker {
         })
     }
 
+    /// Does long work, if the command is any, and looks at the file that it wrote.
     fn long_work(&mut self, command: CommandKind, about: &str) -> Option<Result<(), BookError>> {
-        let write = match command {
-            CommandKind::WriteSummary => FieldBook::write_summary,
-            CommandKind::WriteClimbSheets => FieldBook::write_climb_sheets,
+        let about = about.to_owned();
+        self.files += 1;
+        let path = self.folder.path().join(format!("file-{}", self.files));
+        let to = path.display().to_string();
+        let map = |kind| self.book().write_map_file(about.clone(), kind, to.clone());
+        let (outcome, begins) = match command {
+            CommandKind::WriteSummary => (self.book().write_summary(about, to), "%PDF-"),
+            CommandKind::WriteClimbSheets => (self.book().write_climb_sheets(about, to), "%PDF-"),
+            CommandKind::WriteTable => (map(MapFileKind::Csv), "tag,"),
+            CommandKind::WriteGeoJson => (map(MapFileKind::GeoJson), "{"),
+            CommandKind::WriteGeoPackage => (map(MapFileKind::GeoPackage), "SQLite format 3"),
             CommandKind::MakeBackup => return Some(self.book().backup().map(|_| ())),
             _ => return None,
         };
-        self.papers += 1;
-        let path = self
-            .folder
-            .path()
-            .join(format!("paper-{}.pdf", self.papers));
-        let outcome = write(self.book(), about.to_owned(), path.display().to_string());
         if outcome.is_ok() {
             let bytes = std::fs::read(&path).unwrap();
-            assert!(bytes.starts_with(b"%PDF-"), "no paper was written");
+            assert!(bytes.starts_with(begins.as_bytes()), "no file was written");
         }
         Some(outcome)
     }

@@ -128,7 +128,13 @@ impl Inner {
             C::RemovePhoto => self.remove(Noun::Photo, id),
             C::RemoveRisk => self.remove(Noun::RiskEntry, id),
 
-            C::WriteSummary | C::WriteClimbSheets | C::ImportSiteFile | C::MakeBackup => {
+            C::WriteSummary
+            | C::WriteClimbSheets
+            | C::WriteTable
+            | C::WriteGeoJson
+            | C::WriteGeoPackage
+            | C::ImportSiteFile
+            | C::MakeBackup => {
                 let detail = format!("{} is long work, with a call of its own", command.id());
                 Err(defect(detail))
             }

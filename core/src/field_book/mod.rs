@@ -45,6 +45,7 @@ pub use clock::FixedClock;
 pub use inner::Done;
 pub use long_work::HowFarItIs;
 pub use object::FieldBook;
+pub use papers::MapFileKind;
 pub use settings::Settings;
 
 #[cfg(test)]

@@ -8,8 +8,8 @@ use parking_lot::Mutex;
 use super::bring_in::read_with_photos;
 use super::clock::{BookClock, FixedClock};
 use super::inner::{Done, Inner};
-use super::long_work::{HowFarItIs, LongWork};
-use super::papers::WhichPaper;
+use super::long_work::{HowFarItIs, LongWork, Running};
+use super::papers::{MapFileKind, PaperState, WhichPaper};
 use crate::draw::Drawing;
 use crate::error::BookError;
 use crate::pages::{CommandKind, DrawingAddress, Entry, Page, PageAddress};
@@ -90,7 +90,10 @@ impl FieldBook {
     /// `NotFound` for an unknown site; `Busy` while other long work goes on; `Stopped`;
     /// `DiskFull`, `Unwritable` for the path. Nothing half-written stays behind.
     pub fn write_summary(&self, site: String, path: String) -> Result<(), BookError> {
-        self.write(WhichPaper::Summary, &Id(site), Path::new(&path))
+        let (site, path) = (Id(site), Path::new(&path));
+        self.write(path, |state, running| {
+            state.write(WhichPaper::Summary, &site, path, running)
+        })
     }
 
     /// Long work: writes the climb sheets of a site as PDF to `path`.
@@ -98,7 +101,26 @@ impl FieldBook {
     /// # Errors
     /// As [`FieldBook::write_summary`].
     pub fn write_climb_sheets(&self, site: String, path: String) -> Result<(), BookError> {
-        self.write(WhichPaper::ClimbSheets, &Id(site), Path::new(&path))
+        let (site, path) = (Id(site), Path::new(&path));
+        self.write(path, |state, running| {
+            state.write(WhichPaper::ClimbSheets, &site, path, running)
+        })
+    }
+
+    /// Long work: writes the trees of a site as a table, or its map, to `path`.
+    ///
+    /// # Errors
+    /// As [`FieldBook::write_summary`].
+    pub fn write_map_file(
+        &self,
+        site: String,
+        kind: MapFileKind,
+        path: String,
+    ) -> Result<(), BookError> {
+        let (site, path) = (Id(site), Path::new(&path));
+        self.write(path, |state, running| {
+            state.write_map(kind, &site, path, running)
+        })
     }
 
     /// Long work: brings a site file with its photos in; the same file again changes nothing.
@@ -210,10 +232,15 @@ impl FieldBook {
         }
     }
 
-    fn write(&self, which: WhichPaper, site: &Id, path: &Path) -> Result<(), BookError> {
+    /// Writes something from a snapshot of the book.
+    fn write<T>(
+        &self,
+        path: &Path,
+        write: impl FnOnce(&PaperState, &Running<'_>) -> Result<T, BookError>,
+    ) -> Result<T, BookError> {
         let running = self.work.begin(path)?;
         let state = self.with(|inner| inner.paper_state())?;
-        let outcome = state.write(which, site, path, &running);
+        let outcome = write(&state, &running);
         if outcome.is_ok() {
             running.finish();
         }

@@ -1,4 +1,4 @@
-//! Site summary and climb sheets, from a snapshot of the book.
+//! Site summary, climb sheets and map files, from a snapshot of the book.
 
 use std::path::{Path, PathBuf};
 
@@ -7,7 +7,9 @@ use super::judged::{Answers, JudgedSite, judge_loaded, kept_answers};
 use super::long_work::Running;
 use crate::error::BookError;
 use crate::handover::paper::Sheet;
-use crate::handover::{PaperInput, climb_sheets, site_summary};
+use crate::handover::{
+    PaperInput, climb_sheets, site_summary, write_csv, write_geojson, write_geopackage,
+};
 use crate::photo::report_copy;
 use crate::record::{Id, Moment, Photo};
 use crate::store::Snapshot;
@@ -21,6 +23,17 @@ const PAPER_PHOTO: (u32, u8) = (800, 75);
 pub(super) enum WhichPaper {
     Summary,
     ClimbSheets,
+}
+
+/// Which map file.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, uniffi::Enum)]
+pub enum MapFileKind {
+    /// The trees as a table, for a spreadsheet: `.csv`.
+    Csv,
+    /// Every layer in one readable file: `.geojson`.
+    GeoJson,
+    /// Every layer as a table of one database: `.gpkg`.
+    GeoPackage,
 }
 
 /// What a paper is made from, taken under the lock; the rest holds none.
@@ -78,6 +91,25 @@ impl PaperState {
         match which {
             WhichPaper::Summary => site_summary(&input, path, &how_far),
             WhichPaper::ClimbSheets => climb_sheets(&input, path, &how_far),
+        }
+    }
+
+    /// Writes a map file of a site.
+    pub(super) fn write_map(
+        &self,
+        kind: MapFileKind,
+        site: &Id,
+        path: &Path,
+        running: &Running<'_>,
+    ) -> Result<(), BookError> {
+        running.go_on(0, 2)?;
+        let judged = self.judged(site)?;
+        running.go_on(1, 2)?;
+        let (file, judgement) = (&judged.loaded.file, &judged.judged);
+        match kind {
+            MapFileKind::Csv => write_csv(file, judgement, self.words, path),
+            MapFileKind::GeoJson => write_geojson(file, judgement, self.words, path),
+            MapFileKind::GeoPackage => write_geopackage(file, judgement, self.words, path),
         }
     }
 

@@ -173,6 +173,12 @@ commands! {
     WriteSummary = "site_summary.write",
     /// Writes the climb sheets; long work, with a call of its own.
     WriteClimbSheets = "climb_sheets.write",
+    /// Writes the trees as a table; long work, with a call of its own.
+    WriteTable = "table.write",
+    /// Writes the map as GeoJSON; long work, with a call of its own.
+    WriteGeoJson = "geojson.write",
+    /// Writes the map as GeoPackage; long work, with a call of its own.
+    WriteGeoPackage = "geopackage.write",
     /// Brings a site file in; long work, with a call of its own.
     ImportSiteFile = "site_file.import",
     /// Makes a backup; long work, with a call of its own.

@@ -1,4 +1,4 @@
-//! The page of what is handed over: what is still missing first, then the papers.
+//! The page of what is handed over: what is still missing first, then the papers and map files.
 
 use super::command_kind::CommandKind;
 use super::desk::PageDesk;
@@ -23,15 +23,21 @@ pub struct HandOverPage {
     pub gaps: Vec<String>,
     /// What the papers say on every page.
     pub cautions: Vec<String>,
-    /// The papers that can be written.
+    /// The papers and map files that can be written.
     pub offers: Vec<Offer>,
 }
 
 /// The page of what is handed over.
 pub fn hand_over_page(desk: &PageDesk, site: &Site, judged: &SiteJudgement) -> HandOverPage {
     let no_trees = site.trees.is_empty();
-    let summary = desk.offer(CommandKind::WriteSummary, &site.id, None);
-    let sheets = desk.offer(CommandKind::WriteClimbSheets, &site.id, None);
+    let written = [
+        CommandKind::WriteSummary,
+        CommandKind::WriteClimbSheets,
+        CommandKind::WriteTable,
+        CommandKind::WriteGeoJson,
+        CommandKind::WriteGeoPackage,
+    ]
+    .map(|command| desk.offer(command, &site.id, None));
     HandOverPage {
         id: site.id.clone(),
         title: site.name.clone(),
@@ -43,10 +49,9 @@ pub fn hand_over_page(desk: &PageDesk, site: &Site, judged: &SiteJudgement) -> H
         cautions: ["caution.client-guarantee", "caution.client-risk"]
             .map(|key| desk.say(key))
             .to_vec(),
-        offers: vec![
-            desk.unless(summary, no_trees, "page.add-tree-first"),
-            desk.unless(sheets, no_trees, "page.add-tree-first"),
-        ],
+        offers: written
+            .map(|offer| desk.unless(offer, no_trees, "page.add-tree-first"))
+            .to_vec(),
     }
 }
 

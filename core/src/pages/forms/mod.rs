@@ -76,6 +76,9 @@ pub fn asks_of(command: CommandKind) -> &'static [Ask] {
         | C::RemoveRisk
         | C::SignJudgement
         | C::WriteSummary
+        | C::WriteTable
+        | C::WriteGeoJson
+        | C::WriteGeoPackage
         | C::WriteClimbSheets
         | C::ImportSiteFile
         | C::MakeBackup => &[],
