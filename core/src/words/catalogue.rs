@@ -22,18 +22,25 @@ use crate::record::{Day, Quantity};
 pub enum Language {
     /// English as in the United States.
     English,
+    /// Spanish, with the decimal comma.
+    Spanish,
 }
 
 impl Language {
+    /// Every language.
+    pub const ALL: [Language; 2] = [Language::English, Language::Spanish];
+
     pub(super) fn locale(self) -> Locale {
         match self {
             Language::English => locale!("en-US"),
+            Language::Spanish => locale!("es"),
         }
     }
 
     fn langid(self) -> LanguageIdentifier {
         match self {
             Language::English => "en-US",
+            Language::Spanish => "es",
         }
         .parse()
         .unwrap_or_default()
@@ -42,13 +49,16 @@ impl Language {
     pub(super) fn source(self) -> &'static str {
         match self {
             Language::English => include_str!("../../words/en.ftl"),
+            Language::Spanish => include_str!("../../words/es.ftl"),
         }
     }
 
     fn bundle(self) -> &'static FluentBundle<FluentResource> {
         static ENGLISH: OnceLock<FluentBundle<FluentResource>> = OnceLock::new();
+        static SPANISH: OnceLock<FluentBundle<FluentResource>> = OnceLock::new();
         match self {
             Language::English => ENGLISH.get_or_init(|| self.build()),
+            Language::Spanish => SPANISH.get_or_init(|| self.build()),
         }
     }
 
@@ -58,6 +68,7 @@ impl Language {
         bundle.set_use_isolating(false);
         bundle.set_formatter(Some(match self {
             Language::English => |value, _| formatted(Language::English, value),
+            Language::Spanish => |value, _| formatted(Language::Spanish, value),
         }));
         // A faulty entry is left out and shown by its key; a test holds that none is faulty.
         let resource = match FluentResource::try_new(self.source().to_owned()) {
@@ -221,6 +232,17 @@ mod tests {
         assert_eq!(points(1.0), "1 point");
         assert_eq!(points(0.0), "0 points");
         assert_eq!(points(12.0), "12 points");
+    }
+
+    #[test]
+    fn spanish_counts_choose_their_plural() {
+        // Unicode CLDR plural rules, `es`: one for 1, many for whole millions, other elsewhere.
+        let spanish = Words::new(Language::Spanish, UnitSystem::Imperial);
+        let months = |value| spanish.number(value, Quantity::DurationMonths);
+        assert_eq!(months(1.0), "1 mes");
+        assert_eq!(months(6.0), "6 meses");
+        assert_eq!(months(1_000_000.0), "1.000.000 meses");
+        assert_eq!(spanish.number(0.3048, Quantity::LengthM), "1 pie");
     }
 
     #[test]

@@ -51,6 +51,11 @@ fn words() -> Words {
     Words::new(Language::English, UnitSystem::Metric)
 }
 
+/// The words in every language.
+fn in_every_language() -> [Words; 2] {
+    Language::ALL.map(|language| Words::new(language, UnitSystem::Metric))
+}
+
 fn sources_in(folder: &Path, found: &mut Vec<PathBuf>) {
     let mut entries: Vec<PathBuf> = std::fs::read_dir(folder)
         .unwrap()
@@ -143,8 +148,11 @@ fn every_entry_that_the_code_says_is_there() {
     for (path, code) in code_of_the_core() {
         for key in keys_in(&code) {
             found += 1;
-            if !words().has(&key) {
-                missing.insert(format!("{key} in {}", path.display()));
+            for words in in_every_language() {
+                if !words.has(&key) {
+                    let language = words.language();
+                    missing.insert(format!("{language:?} {key} in {}", path.display()));
+                }
             }
         }
     }
@@ -156,7 +164,9 @@ fn every_entry_that_the_code_says_is_there() {
 fn every_number_field_has_its_reason() {
     for field in NUMBER_FIELDS {
         let key = format!("{}.why", field.id);
-        assert!(words().has(&key), "{key}");
+        for words in in_every_language() {
+            assert!(words.has(&key), "{:?} {key}", words.language());
+        }
     }
 }
 
@@ -197,48 +207,55 @@ fn every_choice_of_the_record_is_worded() {
 
 #[test]
 fn nouns_starter_codes_and_units_are_worded() {
-    for place in Noun::PLACES {
-        let key = format!("noun.{}", place.table.replace('_', "-"));
-        assert!(words().has(&key), "{key}");
+    for words in in_every_language() {
+        for place in Noun::PLACES {
+            let key = format!("noun.{}", place.table.replace('_', "-"));
+            assert!(words.has(&key), "{key}");
+        }
+        for units in [UnitSystem::Metric, UnitSystem::Imperial] {
+            for quantity in super::reading::EVERY_QUANTITY {
+                let unit = unit_of(quantity, units).code;
+                assert!(words.has(&format!("unit.{unit}")), "{unit}");
+                assert!(words.has(&format!("symbol.{unit}")), "{unit}");
+            }
+        }
     }
     let code = DefectKind::Hanger.key().replace("defect-kind", "code");
     assert_eq!(words().say(&code, &[]), "hanger");
-    for units in [UnitSystem::Metric, UnitSystem::Imperial] {
-        for quantity in super::reading::EVERY_QUANTITY {
-            let unit = unit_of(quantity, units).code;
-            assert!(words().has(&format!("unit.{unit}")), "{unit}");
-            assert!(words().has(&format!("symbol.{unit}")), "{unit}");
-        }
-    }
+}
+
+/// The ids of a catalogue, in its order.
+fn ids_of(language: Language) -> Vec<&'static str> {
+    let lines = language.source().lines();
+    lines
+        .filter(|line| line.starts_with(|first: char| first.is_ascii_lowercase()))
+        .filter_map(|line| line.split_once(" =").map(|(id, _)| id))
+        .collect()
 }
 
 #[test]
-fn the_catalogue_has_no_faulty_doubled_or_dangling_entry() {
-    let source = Language::English.source();
-    let resource = FluentResource::try_new(source.to_owned())
-        .map_err(|(_, errors)| errors)
-        .expect("every entry can be read");
-    let ids: Vec<&str> = source
-        .lines()
-        .filter(|line| line.starts_with(|first: char| first.is_ascii_lowercase()))
-        .filter_map(|line| line.split_once(" =").map(|(id, _)| id))
-        .collect();
-    let mut bundle = FluentBundle::new_concurrent(vec!["en-US".parse().unwrap()]);
-    bundle.set_use_isolating(false);
-    bundle.add_resource(resource).expect("no entry twice");
-    for id in ids {
-        let pattern = bundle.get_message(id).and_then(|entry| entry.value());
-        let pattern = pattern.unwrap_or_else(|| panic!("{id} cannot be found"));
-        let mut errors = Vec::new();
-        let text = bundle.format_pattern(pattern, None, &mut errors);
-        let dangling = errors.iter().any(|error| {
-            let FluentError::ResolverError(error) = error else {
-                return true;
-            };
-            !error.to_string().starts_with("Unknown variable")
-        });
-        assert!(!dangling, "{id}: {text} {errors:?}");
-        assert_eq!(catalogue_id(id), id);
+fn the_catalogues_have_no_faulty_doubled_or_dangling_entry() {
+    for language in Language::ALL {
+        let resource = FluentResource::try_new(language.source().to_owned())
+            .map_err(|(_, errors)| errors)
+            .expect("every entry can be read");
+        let mut bundle = FluentBundle::new_concurrent(vec!["en-US".parse().unwrap()]);
+        bundle.set_use_isolating(false);
+        bundle.add_resource(resource).expect("no entry twice");
+        for id in ids_of(language) {
+            let pattern = bundle.get_message(id).and_then(|entry| entry.value());
+            let pattern = pattern.unwrap_or_else(|| panic!("{id} cannot be found"));
+            let mut errors = Vec::new();
+            let text = bundle.format_pattern(pattern, None, &mut errors);
+            let dangling = errors.iter().any(|error| {
+                let FluentError::ResolverError(error) = error else {
+                    return true;
+                };
+                !error.to_string().starts_with("Unknown variable")
+            });
+            assert!(!dangling, "{id}: {text} {errors:?}");
+            assert_eq!(catalogue_id(id), id);
+        }
     }
 }
 
@@ -252,8 +269,13 @@ fn papers_and_sheets_use_plain_words() {
         "standard error",
         " kN",
         "sigma",
+        "muestreo",
+        "percentil",
+        "error típico",
+        "error estándar",
     ];
-    for line in Language::English.source().lines() {
+    let lines = Language::ALL.map(|language| language.source().lines());
+    for line in lines.into_iter().flatten() {
         let facing = [
             "caution-", "verdict-", "stop-", "gap-", "cap-", "limit-", "sheet-",
         ];

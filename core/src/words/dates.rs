@@ -152,6 +152,19 @@ mod tests {
     }
 
     #[test]
+    fn spanish_days_and_hours_follow_the_locale_data() {
+        // Unicode CLDR, `es`, Gregorian: long date `d 'de' MMMM 'de' y`, medium `d MMM y`; a
+        // twenty-four-hour clock.
+        let spanish = Words::new(Language::Spanish, UnitSystem::Metric);
+        let day: Day = "2026-09-03".parse().unwrap();
+        assert_eq!(spanish.day(day), "3 de septiembre de 2026");
+        assert_eq!(spanish.day_as(day, DayStyle::Short), "3 sept 2026");
+        assert_eq!(spanish.day_as(day, DayStyle::WithoutYear), "3 sept");
+        assert_eq!(spanish.hour(14, 30), "14:30");
+        assert_eq!(spanish.hour(0, 5), "00:05");
+    }
+
+    #[test]
     fn a_moment_is_shown_in_the_hour_its_clock_showed() {
         // 2026-07-01T22:30Z is 18:30 at UTC−4 (ISO 8601).
         let moment = Moment {

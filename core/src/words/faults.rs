@@ -218,8 +218,12 @@ mod tests {
                 detail: text("detail"),
             },
         ];
-        for error in errors {
-            let said = words().error(&error);
+        let readers = Language::ALL.map(|language| Words::new(language, UnitSystem::Metric));
+        for (error, words) in errors
+            .iter()
+            .flat_map(|error| readers.map(|words| (error, words)))
+        {
+            let said = words.error(error);
             assert!(!said.contains(['⟦', '{', '$']), "{said}");
             let debug = format!("{error:?}");
             for name in ["id", "place", "detail", "kept", "cause"] {

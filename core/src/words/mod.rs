@@ -4,6 +4,8 @@
 //! `word_of` an enum of the record, `reason`, `fault` and `error` what the core answers; `number`,
 //! `measure`, `distance_up` and their like show values; `read` takes what a person typed.
 
+#[cfg(test)]
+mod alike;
 mod catalogue;
 #[cfg(test)]
 mod complete;

@@ -126,6 +126,18 @@ mod tests {
     }
 
     #[test]
+    fn spanish_numbers_follow_the_locale_data() {
+        // Unicode CLDR, `es`: decimal comma, groups of three, grouped from five digits on.
+        let spanish = |value, decimals| {
+            let decimals = Decimals::exactly(decimals);
+            decimal(Language::Spanish, value, decimals, Rounding::Nearest)
+        };
+        assert_eq!(spanish(5400.0, 0), "5400");
+        assert_eq!(spanish(12_500.0, 0), "12.500");
+        assert_eq!(spanish(21.5, 1), "21,5");
+    }
+
+    #[test]
     fn each_side_of_rounding_keeps_to_its_side() {
         let one = Decimals::exactly(1);
         assert_eq!(english(42.567, one, Rounding::Up), "42.6");

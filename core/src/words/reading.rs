@@ -1,6 +1,6 @@
 //! What people type: `5 ft 11`, `1,80`, `71 in`, `60'`, `12 m`, `45°`, `NW`.
 
-use super::catalogue::{Said, Words};
+use super::catalogue::{Language, Said, Words};
 use super::numbers::{Rounding, rounded};
 use super::units::{UnitSystem, unit_of};
 use crate::record::{Fault, NumberField, Quantity};
@@ -71,7 +71,7 @@ impl Words {
 
     fn value_of(&self, typed: &str, quantity: Quantity) -> Result<f64, Unread> {
         if quantity == Quantity::BearingDeg
-            && let Some(bearing) = bearing_of(typed)
+            && let Some(bearing) = bearing_of(typed, self.language())
         {
             return Ok(bearing);
         }
@@ -141,18 +141,32 @@ fn unit_for(typed: &str, quantity: Quantity) -> Result<KnownUnit, Unread> {
     known_unit(typed, quantity).ok_or(Unread::UnitDoesNotFit)
 }
 
-/// Sixteen points of the compass by letters or words: `NW`, `north-west`, `SSE`.
-fn bearing_of(typed: &str) -> Option<f64> {
+/// Sixteen points of the compass by letters or words: `NW`, `north-west`, `SSE`; in Spanish also
+/// `NO`, `noroeste`.
+fn bearing_of(typed: &str, language: Language) -> Option<f64> {
     const POINTS: [&str; 16] = [
         "n", "nne", "ne", "ene", "e", "ese", "se", "sse", "s", "ssw", "sw", "wsw", "w", "wnw",
         "nw", "nnw",
     ];
-    let letters: String = typed
-        .to_lowercase()
-        .replace("north", "n")
-        .replace("east", "e")
-        .replace("south", "s")
-        .replace("west", "w")
+    const ENGLISH: [(&str, &str); 4] =
+        [("north", "n"), ("east", "e"), ("south", "s"), ("west", "w")];
+    // West goes before east, which it holds.
+    const SPANISH: [(&str, &str); 7] = [
+        ("oeste", "w"),
+        ("este", "e"),
+        ("norte", "n"),
+        ("nor", "n"),
+        ("sur", "s"),
+        ("sud", "s"),
+        ("o", "w"),
+    ];
+    let own: &[(&str, &str)] = match language {
+        Language::English => &[],
+        Language::Spanish => &SPANISH,
+    };
+    let named = typed.to_lowercase().replace("nordeste", "ne");
+    let letters: String = (ENGLISH.iter().chain(own))
+        .fold(named, |named, (word, letter)| named.replace(word, letter))
         .chars()
         .filter(|letter| !letter.is_whitespace() && *letter != '-')
         .collect();

@@ -92,6 +92,7 @@ impl Words {
             "measure.feet-and-inches",
             &[
                 ("feet", Said::Text(&figure(feet))),
+                ("feet-value", Said::Plural(feet)),
                 ("inches", Said::Text(&figure(inches))),
             ],
         )
@@ -250,6 +251,22 @@ mod tests {
     }
 
     #[test]
+    fn spanish_values_have_a_decimal_comma() {
+        let metric = Words::new(Language::Spanish, UnitSystem::Metric);
+        let imperial = Words::new(Language::Spanish, UnitSystem::Imperial);
+        assert_eq!(metric.number(21.5, Quantity::LengthM), "21,5 m");
+        assert_eq!(
+            metric.measure_with_se(21.5, Some(0.4), Quantity::LengthM),
+            "21,5 m ± 0,4 m"
+        );
+        assert_eq!(imperial.girth(188.0), "6 pies 2 pulg");
+        assert_eq!(imperial.girth(50.0), "1 pie 8 pulg");
+        // Between the number and the sign stands a space (Real Academia Española, Ortografía).
+        assert_eq!(metric.number(20.0, Quantity::Percent), "20 %");
+        assert_eq!(metric.side_short(-45.0), "NO");
+    }
+
+    #[test]
     fn bearings_have_eight_points() {
         assert_eq!(metric().side(337.4), "northwest");
         assert_eq!(metric().side(337.6), "north");
@@ -271,10 +288,16 @@ mod tests {
 
     #[test]
     fn both_printed_ends_of_every_range_are_allowed() {
-        for words in [metric(), imperial()] {
+        let both = [UnitSystem::Metric, UnitSystem::Imperial];
+        let readers = Language::ALL.map(|language| both.map(|units| Words::new(language, units)));
+        for words in readers.into_iter().flatten() {
             for field in crate::record::NUMBER_FIELDS {
                 let range = words.range_of(field);
-                for end in range.split(" to ") {
+                let between = match words.language() {
+                    Language::English => " to ",
+                    Language::Spanish => " a ",
+                };
+                for end in range.split(between) {
                     let read = words.read_field(end, field, field.id);
                     assert!(read.is_ok(), "{end} of {range}: {read:?}");
                 }

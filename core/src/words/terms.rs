@@ -1,7 +1,7 @@
 //! The words of every choice in the record: entry `<enum>.<variant>` in the catalogue, both in
 //! kebab case, such as `way-of-working.section-rigged`.
 
-use super::catalogue::Words;
+use super::catalogue::{Language, Words};
 use super::units::UnitSystem;
 use crate::judge::rules::RuleLabel;
 use crate::record::*;
@@ -110,21 +110,23 @@ worded! {
     Priority { Immediate, Soon, Season, Routine }
     Daylight { Day, Dusk, Dark }
     UnitSystem { Metric, Imperial }
+    Language { English, Spanish }
 }
 
 #[cfg(test)]
 mod tests {
-    use super::super::catalogue::Language;
     use super::*;
 
     #[test]
     fn every_choice_has_a_word() {
-        let words = Words::new(Language::English, UnitSystem::Metric);
-        let missing: Vec<String> = all_term_keys()
-            .into_iter()
-            .filter(|key| !words.has(key))
-            .collect();
-        assert_eq!(missing, Vec::<String>::new());
+        for language in Language::ALL {
+            let words = Words::new(language, UnitSystem::Metric);
+            let missing: Vec<String> = all_term_keys()
+                .into_iter()
+                .filter(|key| !words.has(key))
+                .collect();
+            assert_eq!(missing, Vec::<String>::new(), "{language:?}");
+        }
     }
 
     #[test]

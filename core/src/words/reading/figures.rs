@@ -113,9 +113,11 @@ fn without_thousands(digits: &str, language: Language) -> Option<String> {
     let points = digits.matches('.').count();
     let commas = digits.matches(',').count();
     match (points, commas) {
-        (0 | 1, 0) => Some(digits),
+        (0, 0) => Some(digits),
+        (1, 0) if spaced => Some(digits),
+        (1, 0) => one_mark(&digits, '.', language),
         (0, 1) if spaced => Some(digits.replace(',', ".")),
-        (0, 1) => one_comma(&digits, language),
+        (0, 1) => one_mark(&digits, ',', language),
         (0, _) if grouped_by(&digits, ',') => Some(digits.replace(',', "")),
         (_, 0) if grouped_by(&digits, '.') => Some(digits.replace('.', "")),
         (1, _) if digits.rfind('.') > digits.rfind(',') => {
@@ -138,16 +140,18 @@ fn without_thousands(digits: &str, language: Language) -> Option<String> {
     }
 }
 
-/// A single comma: `1,80` has decimals, `5,400` has thousands where the language groups with it,
-/// `0,125` can only have decimals.
-fn one_comma(digits: &str, language: Language) -> Option<String> {
-    let groups_with_comma = match language {
-        Language::English => true,
+/// A single point or comma: `21,5` and `21.5` have decimals in any language. Before exactly three
+/// digits it stands for thousands where the language groups with it: `5,400` in English, `5.400` in
+/// Spanish. `0,125` can only have decimals.
+fn one_mark(digits: &str, mark: char, language: Language) -> Option<String> {
+    let grouping = match language {
+        Language::English => ',',
+        Language::Spanish => '.',
     };
-    if groups_with_comma && grouped_by(digits, ',') && !digits.starts_with('0') {
-        Some(digits.replace(',', ""))
+    if mark == grouping && grouped_by(digits, mark) && !digits.starts_with('0') {
+        Some(digits.replace(mark, ""))
     } else {
-        Some(digits.replace(',', "."))
+        Some(digits.replace(mark, "."))
     }
 }
 

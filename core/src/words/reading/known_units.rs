@@ -1,4 +1,4 @@
-//! The units that people type, by their signs and names.
+//! The units that people type, by their signs and their names in every language.
 //!
 //! Factors: NIST Special Publication 811 (2008), appendix B.
 
@@ -27,7 +27,10 @@ type Row = (&'static [&'static str], f64);
 
 /// Lengths in metres.
 const LENGTHS: &[Row] = &[
-    (&["m", "meter", "meters", "metre", "metres"], 1.0),
+    (
+        &["m", "meter", "meters", "metre", "metres", "metro", "metros"],
+        1.0,
+    ),
     (
         &[
             "cm",
@@ -35,6 +38,8 @@ const LENGTHS: &[Row] = &[
             "centimeters",
             "centimetre",
             "centimetres",
+            "centímetro",
+            "centímetros",
         ],
         0.01,
     ),
@@ -45,29 +50,51 @@ const LENGTHS: &[Row] = &[
             "millimeters",
             "millimetre",
             "millimetres",
+            "milímetro",
+            "milímetros",
         ],
         0.001,
     ),
-    (&["ft", "'", "foot", "feet"], M_PER_FT),
-    (&["in", "\"", "inch", "inches"], CM_PER_IN / 100.0),
-    (&["yd", "yard", "yards"], 3.0 * M_PER_FT),
+    (&["ft", "'", "foot", "feet", "pie", "pies"], M_PER_FT),
+    (
+        &["in", "\"", "inch", "inches", "pulg", "pulgada", "pulgadas"],
+        CM_PER_IN / 100.0,
+    ),
+    (&["yd", "yard", "yards", "yarda", "yardas"], 3.0 * M_PER_FT),
 ];
 /// Areas in square metres.
 const AREAS: &[Row] = &[
     (&["m²", "m2", "sqm"], 1.0),
-    (&["ft²", "ft2", "sqft"], M_PER_FT * M_PER_FT),
+    (
+        &["ft²", "ft2", "sqft", "pies²", "pies2"],
+        M_PER_FT * M_PER_FT,
+    ),
 ];
 /// Masses in kilograms.
 const MASSES: &[Row] = &[
-    (&["kg", "kilo", "kilos", "kilogram", "kilograms"], 1.0),
-    (&["g", "gram", "grams"], 0.001),
-    (&["t", "tonne", "tonnes"], 1000.0),
-    (&["lb", "lbs", "pound", "pounds"], KG_PER_LB),
+    (
+        &[
+            "kg",
+            "kilo",
+            "kilos",
+            "kilogram",
+            "kilograms",
+            "kilogramo",
+            "kilogramos",
+        ],
+        1.0,
+    ),
+    (&["g", "gram", "grams", "gramo", "gramos"], 0.001),
+    (&["t", "tonne", "tonnes", "tonelada", "toneladas"], 1000.0),
+    (
+        &["lb", "lbs", "pound", "pounds", "libra", "libras"],
+        KG_PER_LB,
+    ),
 ];
 const DENSITIES: &[Row] = &[
     (&["kg/m³", "kg/m3"], 1.0),
     (
-        &["lb/ft³", "lb/ft3"],
+        &["lb/ft³", "lb/ft3", "lb/pie³", "lb/pie3"],
         KG_PER_LB / (M_PER_FT * M_PER_FT * M_PER_FT),
     ),
 ];
@@ -76,45 +103,74 @@ const FORCES: &[Row] = &[
     (&["kn", "kilonewton", "kilonewtons"], 1.0),
     (&["n", "newton", "newtons"], 0.001),
     (&["dan"], 0.01),
-    (&["lbf", "lb", "lbs", "pound", "pounds"], KN_PER_LBF),
+    (
+        &["lbf", "lb", "lbs", "pound", "pounds", "libra", "libras"],
+        KN_PER_LBF,
+    ),
 ];
 const MOMENTS: &[Row] = &[
     (&["kn·m", "knm"], 1.0),
-    (&["lbf·ft", "lbfft", "lb·ft", "lbft"], KN_PER_LBF * M_PER_FT),
+    (
+        &["lbf·ft", "lbfft", "lb·ft", "lbft", "lbf·pie"],
+        KN_PER_LBF * M_PER_FT,
+    ),
 ];
 const STRESSES: &[Row] = &[(&["mpa", "n/mm²", "n/mm2"], 1.0), (&["psi"], MPA_PER_PSI)];
 const MODULI: &[Row] = &[
     (&["cm³", "cm3"], 1.0),
-    (&["in³", "in3"], CM_PER_IN * CM_PER_IN * CM_PER_IN),
+    (
+        &["in³", "in3", "pulg³", "pulg3"],
+        CM_PER_IN * CM_PER_IN * CM_PER_IN,
+    ),
 ];
-const ANGLES: &[Row] = &[(&["°", "deg", "degree", "degrees"], 1.0)];
-const PERCENTS: &[Row] = &[(&["%", "percent", "pct"], 1.0)];
-const RATIOS: &[Row] = &[(&["%", "percent"], 0.01)];
+const ANGLES: &[Row] = &[(&["°", "deg", "degree", "degrees", "grado", "grados"], 1.0)];
+const PERCENTS: &[Row] = &[(&["%", "percent", "pct", "porciento"], 1.0)];
+const RATIOS: &[Row] = &[(&["%", "percent", "porciento"], 0.01)];
 /// Speeds in metres per second. The international knot is 1852 m an hour.
 const SPEEDS: &[Row] = &[
     (&["m/s", "mps"], 1.0),
     (&["km/h", "kmh", "kph"], 1.0 / 3.6),
     (&["mph"], MS_PER_MPH),
-    (&["kn", "kt", "kts", "knot", "knots"], 1852.0 / 3600.0),
+    (
+        &["kn", "kt", "kts", "knot", "knots", "nudo", "nudos"],
+        1852.0 / 3600.0,
+    ),
 ];
-const FORCES_OF_WIND: &[Row] = &[(&["force", "bft", "beaufort"], 1.0)];
+const FORCES_OF_WIND: &[Row] = &[(&["force", "bft", "beaufort", "fuerza"], 1.0)];
 const VOLTAGES: &[Row] = &[
-    (&["kv", "kilovolt", "kilovolts"], 1.0),
-    (&["v", "volt", "volts"], 0.001),
+    (
+        &["kv", "kilovolt", "kilovolts", "kilovoltio", "kilovoltios"],
+        1.0,
+    ),
+    (&["v", "volt", "volts", "voltio", "voltios"], 0.001),
 ];
 /// Times in seconds.
 const TIMES: &[Row] = &[
-    (&["s", "sec", "secs", "second", "seconds"], 1.0),
-    (&["min", "mins", "minute", "minutes"], 60.0),
-    (&["h", "hr", "hrs", "hour", "hours"], 3600.0),
+    (
+        &[
+            "s", "sec", "secs", "second", "seconds", "segundo", "segundos",
+        ],
+        1.0,
+    ),
+    (
+        &["min", "mins", "minute", "minutes", "minuto", "minutos"],
+        60.0,
+    ),
+    (
+        &["h", "hr", "hrs", "hour", "hours", "hora", "horas"],
+        3600.0,
+    ),
 ];
-const DAYS: &[Row] = &[(&["days", "day", "d"], 1.0), (&["weeks", "week"], 7.0)];
+const DAYS: &[Row] = &[
+    (&["days", "day", "d", "día", "días"], 1.0),
+    (&["weeks", "week", "semana", "semanas"], 7.0),
+];
 /// Calendar times in months.
 const MONTHS: &[Row] = &[
-    (&["months", "month"], 1.0),
-    (&["years", "year", "yr", "yrs", "y"], 12.0),
+    (&["months", "month", "mes", "meses"], 1.0),
+    (&["years", "year", "yr", "yrs", "y", "año", "años"], 12.0),
 ];
-const POINTS: &[Row] = &[(&["points", "point"], 1.0)];
+const POINTS: &[Row] = &[(&["points", "point", "punto", "puntos"], 1.0)];
 
 /// The table of a quantity, and the size of its base unit in the unit of the table.
 fn table_of(quantity: Quantity) -> (&'static [Row], f64) {

@@ -10,6 +10,13 @@ fn words(units: UnitSystem) -> Words {
     Words::new(Language::English, units)
 }
 
+/// Every language with every unit system.
+fn readers() -> Vec<(Language, UnitSystem)> {
+    let both = [UnitSystem::Metric, UnitSystem::Imperial];
+    let of = |language| both.map(move |units| (language, units));
+    Language::ALL.into_iter().flat_map(of).collect()
+}
+
 fn metric(typed: &str, quantity: Quantity) -> Result<f64, String> {
     words(UnitSystem::Metric)
         .read(typed, quantity, "here")
@@ -112,6 +119,37 @@ fn bearings_are_read_as_points_or_degrees() {
 }
 
 #[test]
+fn spanish_numbers_units_and_sides_are_read() {
+    let spanish = Words::new(Language::Spanish, UnitSystem::Metric);
+    let read = |typed: &str, quantity| spanish.read(typed, quantity, "").map_err(|_| typed.into());
+    for (typed, expected) in [
+        ("21,5", 21.5),
+        ("21.5", 21.5),
+        ("1,80", 1.8),
+        ("5,400", 5.4),
+        ("5.400", 5400.0),
+        ("0.125", 0.125),
+        ("1.234,5", 1234.5),
+        ("12 500", 12_500.0),
+    ] {
+        near(read(typed, Quantity::Ratio), expected);
+    }
+    near(read("5 pies 11", Quantity::LengthM), 1.8034);
+    near(read("71 pulg.", Quantity::LengthM), 1.8034);
+    near(read("70 pies", Quantity::LengthM), 21.336);
+    near(read("90 libras", Quantity::MassKg), 90.0 * 0.453_592_37);
+    near(read("fuerza 4", Quantity::Beaufort), 4.0);
+    near(read("2 años", Quantity::DurationMonths), 24.0);
+    near(read("20 por ciento", Quantity::Percent), 20.0);
+    for typed in ["NO", "no", "NW", "noroeste", "nor-oeste", "315", "315°"] {
+        near(read(typed, Quantity::BearingDeg), 315.0);
+    }
+    near(read("sudeste", Quantity::BearingDeg), 135.0);
+    near(read("oeste", Quantity::BearingDeg), 270.0);
+    near(read("nordeste", Quantity::BearingDeg), 45.0);
+}
+
+#[test]
 fn what_is_no_number_is_refused() {
     for typed in [
         "",
@@ -181,10 +219,11 @@ fn a_fault_says_where_what_and_what_instead() {
 
 #[test]
 fn every_example_can_be_typed() {
-    for units in [UnitSystem::Metric, UnitSystem::Imperial] {
+    for (language, units) in readers() {
+        let words = Words::new(language, units);
         for quantity in EVERY_QUANTITY {
-            let shown = words(units).number(example_of(quantity), quantity);
-            let read = words(units).read(&shown, quantity, "");
+            let shown = words.number(example_of(quantity), quantity);
+            let read = words.read(&shown, quantity, "");
             assert!(read.is_ok(), "{shown}: {read:?}");
         }
     }
@@ -204,11 +243,11 @@ proptest! {
     fn what_is_shown_is_read_back(
         value in 0.0f64..20_000.0,
         which in 0usize..26,
-        imperial in any::<bool>(),
+        reader in 0usize..4,
     ) {
-        let units = if imperial { UnitSystem::Imperial } else { UnitSystem::Metric };
+        let (language, units) = readers()[reader];
         let quantity = EVERY_QUANTITY[which];
-        let words = words(units);
+        let words = Words::new(language, units);
         let shown = words.number(value, quantity);
         let read = words.read(&shown, quantity, "").unwrap();
         let allowed = half_step(value, quantity, units) * 1.000_001 + 1e-9 * value.abs();
