@@ -626,6 +626,19 @@ fault-not-a-point = A tree stands at a point; this is another shape, or has no c
 fault-other-reference-system = The coordinates are in another reference system: { $found }. Convert the file to WGS 84 ({ $allowed }).
 fault-site-name = The property needs a name of { $allowed } characters.
 fault-change = A line of the log does not fit and was not taken over.
+fault-change-differs = This phone knows the entry “{ $found }” with other content. The pack was altered or damaged; let the other phone write it again.
+fault-change-too-far-ahead = Dated { $found }, more than ten years ahead of this phone. Set the date of this phone right and take the pack in again; if it is right here, it is wrong on the other phone.
+fault-record-elsewhere = “{ $found }” belongs to another property on this phone, so the two would run into each other.
+fault-pack-altered = This is not what the pack says it holds: it was altered, or damaged on its way. Let the other phone write it again.
+fault-pack-head = The head of the pack does not fit. Let the other phone write the pack again.
+fault-pack-missing = The pack lists this file and does not hold it. Let the other phone write it again.
+fault-pack-none = This file is no pack. Choose the file that another phone wrote as a pack.
+fault-pack-other-site = This entry is about a property that the pack does not name. Let the other phone write it again.
+fault-pack-path = This name leads out of the pack. Whoever made this file means harm, or it is no pack: do not take it in.
+fault-pack-swells = This unpacks to more than a pack can hold. It is no pack of a field book: do not take it in.
+fault-pack-too-large = This file is larger than a pack can be, and was not read.
+fault-pack-torn = The pack was cut short or damaged on its way. Send it again.
+fault-pack-unlisted = This file is in the pack and not on its list. Let the other phone write it again.
 
 read-number-example = a number with or without its unit, such as { $example }
 read-feet-example = a number with or without its unit, such as { $example } or 5 ft 11
@@ -1063,6 +1076,12 @@ page-may-climb-and-rescue = may climb here, and may stand ready as second
 page-may-climb = may climb here
 page-may-rescue = may not climb here, may stand ready as second
 page-may-not = may not climb here
+page-days = { $count } days
+page-hours = { $count } hours
+page-minutes = { $count ->
+    [one] one minute
+   *[other] { $count } minutes
+}
 page-start-visit-first = Begin today’s visit first.
 page-start-inspection-first = Begin an inspection first.
 page-add-line-first = Enter the overhead line first.
@@ -1083,6 +1102,11 @@ noun-record = record
 notice-repaired = This field book was damaged. A sound copy of { $day } was put in its place, and { $saved } later changes were saved. Look over what was entered since. The damaged files are kept in “{ $kept }”.
 notice-repaired-without-backup = This field book was damaged, and there was no sound copy. { $saved } changes were saved; the rest is missing. Nothing was deleted: give “{ $kept }” to someone who can repair it.
 notice-upgraded = This field book was brought up to this version. A copy of the old one is kept.
+notice-clock-ahead = Phone “{ $device }” has its date or time set { $lead } ahead of this one. Check the clocks of both.
+notice-photos-missing = { $count ->
+    [one] One photo that the records name is not on this phone. Ask for a new pack from the phone that took it.
+   *[other] { $count } photos that the records name are not on this phone. Ask for a new pack from the phone that took them.
+}
 notice-standing = { $count ->
     [one] One value was entered in two ways. Until somebody settles it, the lower verdict counts.
    *[other] { $count } values were entered in two ways. Until somebody settles them, the lower verdict counts.
@@ -1119,6 +1143,30 @@ done-forget_limbs = Limbs taken out.
 done-sign = Signed.
 done-import = Brought in.
 done-backup = Copied.
+
+# A pack that was written, and one that was taken in.
+pack-written = Packed: { $changes ->
+    [one] one entry
+   *[other] { $changes } entries
+}, { $photos ->
+    [0] no photos
+    [one] one photo
+   *[other] { $photos } photos
+}. Send the file to the other phone and take it in there.
+pack-photos-left-out = { $count ->
+    [one] One photo is not in it: it is missing or damaged here, or there was no room.
+   *[other] { $count } photos are not in it: they are missing or damaged here, or there was no room.
+}
+pack-taken = Taken in: { $changes ->
+    [0] no new entries
+    [one] one new entry
+   *[other] { $changes } new entries
+}, { $photos ->
+    [0] no new photos
+    [one] one new photo
+   *[other] { $photos } new photos
+}.
+pack-nothing-new = Nothing new: everything in this pack was here already.
 
 # What a button says: `offer.<id of the command>`.
 offer-settings-change = Units and name
@@ -1193,6 +1241,8 @@ offer-climb_sheets-write = Write the climb sheets
 offer-table-write = Write the trees as a table (CSV)
 offer-geojson-write = Write the map as GeoJSON
 offer-geopackage-write = Write the map as GeoPackage
+offer-pack-write = Write a pack for another phone
+offer-pack-read = Take in a pack from another phone
 offer-site_file-import = Bring a site file in
 offer-book-backup = Make a backup
 

@@ -4,6 +4,7 @@ mod errors;
 mod kept;
 mod long_work;
 mod offers;
+mod packs;
 mod speed;
 mod two_phones;
 

@@ -133,6 +133,8 @@ impl Inner {
             | C::WriteTable
             | C::WriteGeoJson
             | C::WriteGeoPackage
+            | C::WritePack
+            | C::ReadPack
             | C::ImportSiteFile
             | C::MakeBackup => {
                 let detail = format!("{} is long work, with a call of its own", command.id());

@@ -10,7 +10,7 @@
 //! | one file a noun | `site`, `tree`, … the typed commands |
 //! | `judged`, `standing` | the judgement after each edit, and its cache |
 //! | `show`, `notices` | which address shows which page; what is told first |
-//! | `long_work`, `papers`, `bring_in` | long work |
+//! | `long_work`, `papers`, `bring_in`, `pack` | long work |
 
 mod act;
 mod anchor;
@@ -26,6 +26,7 @@ mod judged;
 mod long_work;
 mod notices;
 mod object;
+pub mod pack;
 mod papers;
 mod permission;
 mod photo;
@@ -45,6 +46,7 @@ pub use clock::FixedClock;
 pub use inner::Done;
 pub use long_work::HowFarItIs;
 pub use object::FieldBook;
+pub use pack::{PackTaken, PackWritten};
 pub use papers::MapFileKind;
 pub use settings::Settings;
 

@@ -9,6 +9,7 @@ use super::bring_in::read_with_photos;
 use super::clock::{BookClock, FixedClock};
 use super::inner::{Done, Inner};
 use super::long_work::{HowFarItIs, LongWork, Running};
+use super::pack::{PackAtHand, PackTaken, PackWritten};
 use super::papers::{MapFileKind, PaperState, WhichPaper};
 use crate::draw::Drawing;
 use crate::error::BookError;
@@ -147,6 +148,39 @@ impl FieldBook {
         })?;
         running.finish();
         Ok(done)
+    }
+
+    /// Long work: writes a pack of a site to `path`: what another phone takes in with
+    /// [`FieldBook::read_pack`].
+    ///
+    /// # Errors
+    /// As [`FieldBook::write_summary`].
+    pub fn write_pack(&self, site: String, path: String) -> Result<PackWritten, BookError> {
+        let (site, path) = (Id(site), Path::new(&path));
+        self.write(path, |state, running| {
+            state.write_pack(&site, path, running)
+        })
+    }
+
+    /// Long work: takes a pack in that another phone wrote. What both phones entered in two ways
+    /// stands side by side until a person settles it; the same pack again changes nothing.
+    ///
+    /// # Errors
+    /// `Refused` for what is no pack, was damaged on its way or altered, or does not agree with
+    /// this book; `Newer` for a pack of a later version; `NotFound`, `Unreadable` for the file;
+    /// `DiskFull`, `Busy`, `Stopped`. Nothing was taken in then.
+    pub fn read_pack(&self, path: String) -> Result<PackTaken, BookError> {
+        let path = Path::new(&path);
+        let running = self.work.begin(path)?;
+        let (folder, now) = self.with(|inner| {
+            let folder = inner.store.folder().map(Path::to_owned);
+            Ok((folder.unwrap_or_default(), inner.clock.now()))
+        })?;
+        let how_far = |done: u32, of: u32| running.tell(done, of);
+        let pack = PackAtHand::look_over(path, &folder, now, &how_far)?;
+        let taken = self.with(|inner| inner.take_pack(pack, &running))?;
+        running.finish();
+        Ok(taken)
     }
 
     /// Long work: makes a backup beside the book, and thins older ones. Its path.

@@ -38,12 +38,13 @@ pub enum MapFileKind {
 
 /// What a paper is made from, taken under the lock; the rest holds none.
 pub(super) struct PaperState {
-    snapshot: Snapshot,
-    words: Words,
-    now: Moment,
+    pub(super) snapshot: Snapshot,
+    pub(super) words: Words,
+    pub(super) now: Moment,
     today: crate::record::Day,
     hour: u32,
-    photos: PathBuf,
+    pub(super) photos: PathBuf,
+    pub(super) device: String,
 }
 
 impl Inner {
@@ -56,6 +57,7 @@ impl Inner {
             today: self.clock.today(),
             hour: self.clock.hour(),
             photos: self.photo_folder()?,
+            device: self.store.device().to_owned(),
         })
     }
 }

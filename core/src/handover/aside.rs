@@ -1,5 +1,6 @@
 //! Files written aside and renamed, so that nothing half-written is ever found under its name.
 
+use std::fs::File;
 use std::io::Write;
 use std::path::Path;
 
@@ -10,6 +11,21 @@ use crate::error::BookError;
 /// # Errors
 /// [`BookError::DiskFull`], [`BookError::Unwritable`]; what was at `path` before stays.
 pub fn write_aside(path: &Path, bytes: &[u8]) -> Result<(), BookError> {
+    write_aside_with(path, |aside| {
+        aside
+            .write_all(bytes)
+            .map_err(|cause| BookError::writing(path, &cause))
+    })
+}
+
+/// The same for what is written bit by bit.
+///
+/// # Errors
+/// As [`write_aside`], and what `write` reports.
+pub fn write_aside_with<T>(
+    path: &Path,
+    write: impl FnOnce(&mut File) -> Result<T, BookError>,
+) -> Result<T, BookError> {
     let folder = match path.parent() {
         Some(folder) if !folder.as_os_str().is_empty() => folder,
         _ => Path::new("."),
@@ -19,13 +35,11 @@ pub fn write_aside(path: &Path, bytes: &[u8]) -> Result<(), BookError> {
         .prefix(".bolewalk-")
         .tempfile_in(folder)
         .map_err(|cause| failed(&cause))?;
-    aside.write_all(bytes).map_err(|cause| failed(&cause))?;
+    let written = write(aside.as_file_mut())?;
     aside.as_file().sync_all().map_err(|cause| failed(&cause))?;
     readable_by_others(aside.as_file()).map_err(|cause| failed(&cause))?;
-    aside
-        .persist(path)
-        .map(|_| ())
-        .map_err(|fault| failed(&fault.error))
+    aside.persist(path).map_err(|fault| failed(&fault.error))?;
+    Ok(written)
 }
 
 /// A temporary file is its owner's alone; a paper is not.

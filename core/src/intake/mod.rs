@@ -1,8 +1,9 @@
-//! What others wrote becomes records: site files, delimited text, map files; every fault with its
-//! place.
+//! What others wrote becomes records: site files, delimited text, map files, packs; every fault
+//! with its place.
 
 mod ids;
 mod inventory;
+mod pack;
 mod references;
 mod schema;
 mod schema_faults;
@@ -14,5 +15,6 @@ pub use inventory::{
     ColumnMapping, Imported, InventoryKind, InventoryOptions, LengthUnit, TreeField,
     inventory_kind, read_inventory, read_inventory_at,
 };
+pub use pack::{Pack, is_zip};
 pub use schema::site_file_schema;
 pub use site_file::{read_site_file, read_site_file_at, write_site_file};

@@ -90,6 +90,7 @@ pub fn book_page(desk: &PageDesk, facts: BookFacts) -> BookPage {
     let mut offers = vec![
         desk.offer(CommandKind::AddSite, &nobody, None),
         desk.offer(CommandKind::ImportSiteFile, &nobody, None),
+        desk.offer(CommandKind::ReadPack, &nobody, None),
         desk.offer(CommandKind::AddPerson, &nobody, None),
         desk.offer(CommandKind::AddGear, &nobody, None),
         desk.offer(CommandKind::ChangeSettings, &nobody, Some(&facts.settings)),

@@ -179,6 +179,10 @@ commands! {
     WriteGeoJson = "geojson.write",
     /// Writes the map as GeoPackage; long work, with a call of its own.
     WriteGeoPackage = "geopackage.write",
+    /// Writes a pack for another phone; long work, with a call of its own.
+    WritePack = "pack.write",
+    /// Takes a pack of another phone in; long work, with a call of its own.
+    ReadPack = "pack.read",
     /// Brings a site file in; long work, with a call of its own.
     ImportSiteFile = "site_file.import",
     /// Makes a backup; long work, with a call of its own.

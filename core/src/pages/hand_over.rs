@@ -1,4 +1,5 @@
-//! The page of what is handed over: what is still missing first, then the papers and map files.
+//! The page of what is handed over: what is still missing first, then the papers, the map
+//! files, and the pack for another phone.
 
 use super::command_kind::CommandKind;
 use super::desk::PageDesk;
@@ -23,14 +24,14 @@ pub struct HandOverPage {
     pub gaps: Vec<String>,
     /// What the papers say on every page.
     pub cautions: Vec<String>,
-    /// The papers and map files that can be written.
+    /// The papers and map files that can be written; packs for and of another phone.
     pub offers: Vec<Offer>,
 }
 
 /// The page of what is handed over.
 pub fn hand_over_page(desk: &PageDesk, site: &Site, judged: &SiteJudgement) -> HandOverPage {
     let no_trees = site.trees.is_empty();
-    let written = [
+    let papers = [
         CommandKind::WriteSummary,
         CommandKind::WriteClimbSheets,
         CommandKind::WriteTable,
@@ -38,6 +39,8 @@ pub fn hand_over_page(desk: &PageDesk, site: &Site, judged: &SiteJudgement) -> H
         CommandKind::WriteGeoPackage,
     ]
     .map(|command| desk.offer(command, &site.id, None));
+    let packs = [CommandKind::WritePack, CommandKind::ReadPack]
+        .map(|command| desk.offer(command, &site.id, None));
     HandOverPage {
         id: site.id.clone(),
         title: site.name.clone(),
@@ -49,9 +52,11 @@ pub fn hand_over_page(desk: &PageDesk, site: &Site, judged: &SiteJudgement) -> H
         cautions: ["caution.client-guarantee", "caution.client-risk"]
             .map(|key| desk.say(key))
             .to_vec(),
-        offers: written
+        offers: papers
             .map(|offer| desk.unless(offer, no_trees, "page.add-tree-first"))
-            .to_vec(),
+            .into_iter()
+            .chain(packs)
+            .collect(),
     }
 }
 

@@ -12,6 +12,7 @@ mod judgement;
 mod measures;
 mod noun;
 mod number_field;
+mod pack;
 mod photo;
 mod place;
 mod quantity;
@@ -53,6 +54,10 @@ pub use measures::{
 };
 pub use noun::{Noun, NounPlace};
 pub use number_field::{NumberField, NumberRule};
+pub use pack::{
+    PACK_CHANGES, PACK_FORMAT, PACK_HEAD, PACK_LARGEST, PACK_MOST_PHOTOS, PACK_PHOTOS, PackHead,
+    PackedChanges, PackedPhoto, PackedSite, hash_of_photo,
+};
 pub use photo::Photo;
 pub use place::{ACCURACY_M, LAT_DEG, LON_DEG, LatLon, Position, PositionMethod};
 pub use quantity::Quantity;

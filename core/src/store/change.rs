@@ -3,8 +3,10 @@
 use rusqlite::Row;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
+use uuid::Uuid;
 
 use super::clock;
+use super::fields::same;
 use crate::record::Fault;
 
 /// Field of a change that says in which record a record lies.
@@ -64,9 +66,32 @@ impl Change {
         })
     }
 
-    /// The moment it was made by its author's clock, in milliseconds since 1970 (UTC).
+    /// The moment it was made by its author's own clock, in milliseconds since 1970 (UTC). The id
+    /// says it; the logical time may have run ahead with that of a phone whose date was wrong.
     pub fn utc_ms(&self) -> i64 {
+        let stamp = Uuid::try_parse(&self.id)
+            .ok()
+            .filter(|id| id.get_version_num() == 7)
+            .and_then(|id| id.get_timestamp());
+        let Some((seconds, nanos)) = stamp.map(|stamp| stamp.to_unix()) else {
+            return self.logical_ms();
+        };
+        let ms = seconds.saturating_mul(1000) + u64::from(nanos / 1_000_000);
+        i64::try_from(ms).unwrap_or(i64::MAX)
+    }
+
+    /// Its logical time in milliseconds since 1970 (UTC): not earlier than anything its author saw.
+    pub fn logical_ms(&self) -> i64 {
         clock::utc_ms_of(&self.hlc)
+    }
+
+    /// Whether two changes of one id are one: every part alike, numbers by their value.
+    pub fn says_the_same(&self, other: &Change) -> bool {
+        let parts = |change: &Change| Change {
+            value: Value::Null,
+            ..change.clone()
+        };
+        same(&self.value, &other.value) && parts(self) == parts(other)
     }
 
     /// What keeps a change of another phone from being taken; `line` counts from 1.
@@ -126,6 +151,25 @@ mod tests {
         let mut circular = change();
         circular.replaces.push("a".to_owned());
         assert_eq!(circular.fault(3).unwrap().place, "line 3, replaces");
+    }
+
+    #[test]
+    fn its_moment_is_that_of_its_author_and_not_of_a_phone_set_ahead() {
+        let mut far = change();
+        assert_eq!(far.utc_ms(), far.logical_ms());
+        // RFC 9562, appendix A.6: this UUID of version 7 was made at 1645557742000.
+        far.id = "017f22e2-79b0-7cc3-98c4-dc0c0c07398f".to_owned();
+        assert_eq!(far.utc_ms(), 1_645_557_742_000);
+    }
+
+    #[test]
+    fn one_id_is_one_change_whatever_the_form_of_its_numbers() {
+        let (mut one, mut other) = (change(), change());
+        one.value = Value::from(12);
+        other.value = Value::from(12.0);
+        assert!(one.says_the_same(&other));
+        other.person = "ben".to_owned();
+        assert!(!one.says_the_same(&other));
     }
 
     #[test]

@@ -59,7 +59,7 @@ pub use check::Health;
 pub use clock::AHEAD_ALLOWED_MS;
 pub use damage::{Opening, Repair};
 pub use edit::{Done, Edit};
-pub use merge::{Absorbed, ChangesPage};
+pub use merge::{Absorbed, ChangesPage, TakeChange};
 pub use read::{Book, LoadedSite, Reader, SiteLine, Snapshot, Whereabouts};
 pub use removed::RemovedButChanged;
 pub use standing::{Standing, StandingValue, UnreadValue};

@@ -148,14 +148,18 @@ impl Edit<'_> {
     }
 
     /// Puts back what a change replaced, if it is still in force. Values that stood side by side
-    /// stand side by side again.
+    /// stand side by side again; what somebody else replaced meanwhile does not come back.
     fn restore(&mut self, change: &Change, all: &[Change]) -> Result<(), BookError> {
         let Some(in_force) = self.in_force(change)? else {
             return Ok(());
         };
+        let mut others = self.heads_of(&change.noun, &change.record, &change.field)?;
+        others.retain(|head| head.id != in_force);
+        let past = self.replaced_by(&others)?;
         let mut values: Vec<(Option<String>, Value)> = Vec::new();
         for before in self.before(change, all)? {
-            if !values.iter().any(|(_, value)| same(value, &before.value)) {
+            let is_past = past.contains(&before.id);
+            if !is_past && !values.iter().any(|(_, value)| same(value, &before.value)) {
                 values.push((Some(before.id), before.value));
             }
         }
@@ -164,7 +168,9 @@ impl Edit<'_> {
                 GONE => Value::Bool(false),
                 _ => Value::Null,
             };
-            values.push((None, unset));
+            // What somebody else entered meanwhile then stands alone, not beside an empty value.
+            let theirs = others.pop().map(|head| head.value);
+            values.push((None, theirs.unwrap_or(unset)));
         }
         for (original, value) in values {
             let replaces = vec![in_force.clone()];
@@ -185,6 +191,24 @@ impl Edit<'_> {
             }
         }
         Ok(())
+    }
+
+    /// Every change that these, or what they replaced, replaced.
+    fn replaced_by(&self, heads: &[Change]) -> Result<BTreeSet<String>, BookError> {
+        let mut past = BTreeSet::new();
+        let mut open: Vec<String> = heads
+            .iter()
+            .flat_map(|head| head.replaces.clone())
+            .collect();
+        while let Some(id) = open.pop() {
+            // A hostile log may turn in circles.
+            if past.insert(id.clone())
+                && let Some(change) = log::by_id(self.conn, &id)?
+            {
+                open.extend(change.replaces);
+            }
+        }
+        Ok(past)
     }
 
     /// The change that nobody replaced and that says what this one said: itself, or what an undo

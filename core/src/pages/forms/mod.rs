@@ -80,6 +80,8 @@ pub fn asks_of(command: CommandKind) -> &'static [Ask] {
         | C::WriteGeoJson
         | C::WriteGeoPackage
         | C::WriteClimbSheets
+        | C::WritePack
+        | C::ReadPack
         | C::ImportSiteFile
         | C::MakeBackup => &[],
     }
