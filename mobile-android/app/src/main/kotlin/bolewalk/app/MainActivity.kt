@@ -1,0 +1,48 @@
+package bolewalk.app
+
+import android.os.Bundle
+import androidx.activity.ComponentActivity
+import androidx.activity.compose.BackHandler
+import androidx.activity.compose.setContent
+import androidx.activity.enableEdgeToEdge
+import androidx.activity.viewModels
+import androidx.compose.runtime.CompositionLocalProvider
+import androidx.compose.runtime.getValue
+import androidx.lifecycle.compose.collectAsStateWithLifecycle
+import androidx.lifecycle.createSavedStateHandle
+import androidx.lifecycle.viewmodel.initializer
+import androidx.lifecycle.viewmodel.viewModelFactory
+import bolewalk.app.device.LocalDevice
+import bolewalk.app.device.phoneDevice
+import bolewalk.app.field.FieldModel
+import bolewalk.app.field.Papers
+import bolewalk.app.look.BolewalkTheme
+import bolewalk.app.screens.FieldScreen
+import java.io.File
+
+/** The one window: it shows the page where the person is, and listens to camera, sensors and fingers. */
+class MainActivity : ComponentActivity() {
+    val field: FieldModel by viewModels {
+        viewModelFactory {
+            initializer {
+                val papers = Papers(File(cacheDir, "handed"), getString(R.string.written))
+                FieldModel((application as BolewalkApplication).keeper, createSavedStateHandle(), papers)
+            }
+        }
+    }
+
+    override fun onCreate(savedInstanceState: Bundle?) {
+        super.onCreate(savedInstanceState)
+        enableEdgeToEdge()
+        val device = phoneDevice(this, field)
+        setContent {
+            val state by field.state.collectAsStateWithLifecycle()
+            CompositionLocalProvider(LocalDevice provides device) {
+                BolewalkTheme {
+                    BackHandler(state.form != null || state.way.size > 1) { field.back() }
+                    FieldScreen(state, field)
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,231 @@
+package bolewalk.app.field
+
+import androidx.lifecycle.SavedStateHandle
+import androidx.lifecycle.ViewModel
+import androidx.lifecycle.viewModelScope
+import bolewalk.book.BookException
+import bolewalk.book.Done
+import bolewalk.book.Drawing
+import bolewalk.book.DrawingAddress
+import bolewalk.book.Entry
+import bolewalk.book.EntryValue
+import bolewalk.book.Offer
+import bolewalk.book.PageAddress
+import kotlinx.coroutines.Job
+import kotlinx.coroutines.delay
+import kotlinx.coroutines.flow.MutableStateFlow
+import kotlinx.coroutines.flow.StateFlow
+import kotlinx.coroutines.flow.asStateFlow
+import kotlinx.coroutines.flow.update
+import kotlinx.coroutines.launch
+
+/** Asks the core for pages and carries out what it offers. It alone touches the bindings' object. */
+class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, private val papers: Papers) : ViewModel() {
+    private val kept = Kept(saved)
+    private val now = MutableStateFlow(FieldState(kept.way))
+    val state: StateFlow<FieldState> = now.asStateFlow()
+
+    /** Numbers the questions for a page: an answer to an older one is stale. */
+    private var asked = 0
+
+    init {
+        show()
+    }
+
+    /** Goes to a page. On the way back from it the present one comes again. */
+    fun open(address: PageAddress) {
+        val way = now.value.way
+        val at = way.indexOf(address)
+        go(if (at >= 0) way.take(at + 1) else way + address)
+    }
+
+    /** Closes what is open: the form, else the page. False on the last page. */
+    fun back(): Boolean {
+        if (now.value.form != null) {
+            close()
+            return true
+        }
+        if (now.value.way.size == 1) return false
+        go(now.value.way.dropLast(1))
+        return true
+    }
+
+    private fun go(way: List<PageAddress>) {
+        close()
+        kept.way = way
+        now.update { it.copy(way = way, said = null, written = null) }
+        show()
+    }
+
+    /** Takes an offer: does it where it asks nothing, else opens its form. */
+    fun take(offer: Offer, entered: Map<String, EntryValue> = emptyMap()) {
+        when {
+            !offer.enabled -> now.update { it.copy(said = Said(offer.whyNot, refused = true)) }
+            offer.inputs.isEmpty() || covers(offer, entered) -> carryOut(FilledOffer(offer, entered))
+            else -> fill(FilledOffer(offer, entered))
+        }
+    }
+
+    /** Whether a tile said everything that the command asks for. */
+    private fun covers(offer: Offer, entered: Map<String, EntryValue>) =
+        entered.isNotEmpty() && offer.inputs.all { !it.needed || it.id in entered }
+
+    /** Opens the form of an offer with what a tile already said. */
+    fun fill(form: FilledOffer) {
+        kept.offer = OfferKept(form.offer.id, form.offer.about, form.offer.token)
+        kept.draft = form.draft
+        now.update { it.copy(form = form, said = null) }
+    }
+
+    /** What was typed, chosen or sensed for an input of the open form; nothing takes it back. */
+    fun enter(input: String, value: EntryValue?) = now.update { state ->
+        val form = state.form ?: return@update state
+        val draft = if (value == null) form.draft - input else form.draft + (input to value)
+        kept.draft = draft
+        state.copy(form = form.copy(draft = draft, faults = form.faults - input))
+    }
+
+    fun confirm() {
+        now.value.form?.let(::carryOut)
+    }
+
+    /** Closes the form; what was entered is let go. */
+    fun close() {
+        kept.offer = null
+        kept.draft = emptyMap()
+        kept.awaited = null
+        now.update { it.copy(form = null) }
+    }
+
+    private fun carryOut(form: FilledOffer) {
+        val offer = form.offer
+        when (val way = wayOf(offer.command)) {
+            is Way.Step, is Way.Make, is Way.Change, is Way.Remove -> act(form)
+            is Way.Paper -> {
+                val path = papers.path(way.name)
+                work({ way.write(this, offer.about, path) }) { now.update { it.copy(said = Said(papers.written, false), written = path) } }
+            }
+            is Way.Backup -> work({ backup() }) { now.update { it.copy(said = Said(papers.written, false)) } }
+            is Way.BringIn -> now.update { it.copy(said = null) }
+        }
+    }
+
+    private fun act(form: FilledOffer) = launch {
+        val offer = form.offer
+        val answer = keeper.ask { act(offer.command, offer.about, form.entries(), offer.token) }
+        when (answer) {
+            is Answer.Given -> {
+                val done: Done = answer.value
+                if (now.value.form?.offer?.token == offer.token) close()
+                now.update { it.copy(said = Said(done.words, refused = false)) }
+            }
+            is Answer.Refused -> refuse(form, answer)
+        }
+        ask()
+    }
+
+    private suspend fun refuse(form: FilledOffer, answer: Answer.Refused) {
+        val faults = (answer.error as? BookException.Refused)?.faults.orEmpty()
+        val words = faults.associate { fault ->
+            val said = keeper.ask { wordsOf(BookException.Refused(listOf(fault))) }
+            fault.place to ((said as? Answer.Given)?.value ?: answer.words).removePrefix("${fault.place}: ")
+        }
+        now.update { state ->
+            val open = state.form?.takeIf { it.offer.token == form.offer.token }
+            state.copy(said = Said(answer.words, refused = true), form = open?.copy(faults = words) ?: state.form)
+        }
+    }
+
+    private fun show() = launch { ask() }
+
+    /** Asks for the present page. Where what it is about is gone, the page before it comes. */
+    private suspend fun ask() {
+        val number = ++asked
+        val address = now.value.address
+        val answer = keeper.ask { page(address) }
+        if (number != asked) return
+        when {
+            answer is Answer.Given -> {
+                now.update { it.copy(page = answer.value, trouble = null) }
+                reopen()
+            }
+            answer is Answer.Refused && answer.error is BookException.NotFound && now.value.way.size > 1 -> {
+                kept.way = now.value.way.dropLast(1)
+                now.update { it.copy(way = kept.way) }
+                ask()
+            }
+            answer is Answer.Refused -> now.update { it.copy(page = null, trouble = answer.words) }
+        }
+    }
+
+    /** After the end of the process: the form that was open comes back with what was entered. */
+    private fun reopen() {
+        val offer = kept.offer ?: return
+        if (now.value.form != null) return
+        val page = now.value.page ?: return
+        val found = allOffers(page).find { it.id == offer.id && it.about == offer.about }
+        if (found == null) close() else now.update { it.copy(form = FilledOffer(found.copy(token = offer.token), kept.draft)) }
+    }
+
+    private fun <T> work(question: bolewalk.book.FieldBook.() -> T, done: (T) -> Unit) = launch {
+        val watch: Job = viewModelScope.launch {
+            while (true) {
+                delay(POLL_MS)
+                val far = keeper.ask { howFar() }
+                if (far is Answer.Given && far.value.running) now.update { it.copy(work = far.value) }
+            }
+        }
+        val answer = keeper.work(question)
+        watch.cancel()
+        now.update { it.copy(work = null) }
+        when (answer) {
+            is Answer.Given -> done(answer.value)
+            is Answer.Refused -> now.update { it.copy(said = Said(answer.words, refused = true)) }
+        }
+        ask()
+    }
+
+    /** Brings in a site file that was copied to [path]. */
+    private fun bringIn(path: String) = work({ importSiteFile(path) }) { done -> now.update { it.copy(said = Said(done.words, false)) } }
+
+    fun stopWork() = launch { keeper.ask { stopWork() } }
+
+    /** Says something that the shell has to say itself. */
+    fun say(words: String, refused: Boolean) = now.update { it.copy(said = Said(words, refused)) }
+
+    /** A drawing of the present page; nothing where nobody took what it is drawn from. */
+    suspend fun drawing(which: DrawingAddress, zoom: Int): Drawing? =
+        (keeper.ask { drawing(which, zoom.toUInt()) } as? Answer.Given)?.value
+
+    /** Another app is about to give something for an input, at [path]. */
+    fun await(input: String, path: String) {
+        kept.awaited = Awaited(input, path)
+    }
+
+    /** What was awaited, once. */
+    fun awaited(): Awaited? = kept.awaited.also { kept.awaited = null }
+
+    /** What was awaited lies at its path: a photo for an input of the open form, else a site file to be brought in. */
+    fun arrived(awaited: Awaited) {
+        if (awaited.input.isEmpty()) bringIn(awaited.path) else enter(awaited.input, EntryValue.PhotoFile(awaited.path))
+    }
+
+    private fun launch(block: suspend () -> Unit) = viewModelScope.launch {
+        now.update { it.copy(pending = it.pending + 1) }
+        try {
+            block()
+        } finally {
+            now.update { it.copy(pending = it.pending - 1) }
+        }
+    }
+
+    private companion object {
+        const val POLL_MS = 200L
+    }
+}
+
+/** What is sent: all that was entered, and what the form proposes for a new record. */
+internal fun FilledOffer.entries(): List<Entry> = offer.inputs.mapNotNull { input ->
+    val proposed = input.current.takeIf { wayOf(offer.command) == Way.Make }
+    (draft[input.id] ?: proposed)?.let { Entry(input.id, it) }
+}

@@ -1,0 +1,86 @@
+package bolewalk.app.field
+
+import bolewalk.book.CommandKind
+import bolewalk.book.CommandKind.*
+import bolewalk.book.FieldBook
+import bolewalk.book.Page
+import bolewalk.book.PageAddress
+
+/** How a command is carried out. */
+sealed interface Way {
+    /** Takes back or does again: stands at the foot of every page. */
+    data object Step : Way
+
+    /** Makes a record: what the form shows is proposed, and is sent along as it stands. */
+    data object Make : Way
+
+    /** Changes what is there: only what the person entered is sent. */
+    data object Change : Way
+
+    /** Removes; undo brings it back, so nothing is asked twice. */
+    data object Remove : Way
+
+    /** Long work that writes a paper. */
+    class Paper(val name: String, val write: FieldBook.(site: String, path: String) -> Unit) : Way
+
+    /** Long work that brings a file of the person's choice in. */
+    data object BringIn : Way
+
+    /** Long work that copies the book. */
+    data object Backup : Way
+}
+
+/** Every command has its way, so that the compiler refuses a shell that forgets one. */
+fun wayOf(command: CommandKind): Way = when (command) {
+    UNDO, REDO -> Way.Step
+    ADD_PERSON, SIGN_OFF_SKILL, ADD_GEAR, ADD_SITE, ADD_TARGET, ADD_OVERHEAD_LINE, ADD_PERMISSION, ADD_TREE, ADD_WORK,
+    START_INSPECTION, RECORD_HEIGHT_BY_ANGLES, LOOK_AT_PART, MEASURE_WIRE, ADD_FINDING, ADD_SECTION, READ_WALL,
+    ADD_ANCHOR, PLAN_CLIMB, ADD_LIMB, ADD_PHOTO, ADD_RISK, SIGN_JUDGEMENT,
+    -> Way.Make
+    CHANGE_SETTINGS, SETTLE_VALUE, KEEP_REMOVED, CHANGE_PERSON, CHANGE_GEAR, CHANGE_SITE, WRITE_RESCUE_PLAN,
+    CHANGE_TARGET, CHANGE_OVERHEAD_LINE, CHANGE_PERMISSION, START_VISIT, NOTE_WEATHER, CHANGE_TREE, CHANGE_WORK,
+    RECORD_MEASURES, CHANGE_FINDING, GRADE_FINDING, CLEAR_FINDING, CHANGE_SECTION, SOUND_SECTION, CHANGE_ANCHOR,
+    TEST_ANCHOR, CHANGE_PLAN, CHANGE_PHOTO,
+    -> Way.Change
+    REMOVE_ANEW, REMOVE_PERSON, REMOVE_SIGN_OFF, REMOVE_GEAR, REMOVE_SITE, REMOVE_TARGET, REMOVE_OVERHEAD_LINE,
+    REMOVE_PERMISSION, REMOVE_TREE, REMOVE_WORK, REMOVE_INSPECTION, REMOVE_FINDING, REMOVE_READING, REMOVE_SECTION,
+    REMOVE_ANCHOR, FORGET_LIMBS, REMOVE_PLAN, REMOVE_PHOTO, REMOVE_RISK,
+    -> Way.Remove
+    WRITE_SUMMARY -> Way.Paper("site-summary.pdf") { site, path -> writeSummary(site, path) }
+    WRITE_CLIMB_SHEETS -> Way.Paper("climb-sheets.pdf") { site, path -> writeClimbSheets(site, path) }
+    IMPORT_SITE_FILE -> Way.BringIn
+    MAKE_BACKUP -> Way.Backup
+}
+
+/** The page above a page; none above the book. */
+fun Page.up(): PageAddress? = when (this) {
+    is Page.Book -> null
+    is Page.Site -> PageAddress.Book
+    is Page.Tree -> PageAddress.Site(v1.site)
+    is Page.Finding -> v1.tree
+    is Page.Anchor -> v1.tree
+    is Page.Judgement -> v1.tree
+    is Page.HandOver -> v1.site
+}
+
+/** The name of a kind of page: part of the test tags of what leads there. */
+fun PageAddress.kind(): String = when (this) {
+    is PageAddress.Book -> "book"
+    is PageAddress.Site -> "site"
+    is PageAddress.Tree -> "tree"
+    is PageAddress.Finding -> "finding"
+    is PageAddress.Anchor -> "anchor"
+    is PageAddress.Judgement -> "judgement"
+    is PageAddress.HandOver -> "hand_over"
+}
+
+/** What a page offers. */
+fun Page.offers() = when (this) {
+    is Page.Book -> v1.offers
+    is Page.Site -> v1.offers
+    is Page.Tree -> v1.offers
+    is Page.Finding -> v1.offers
+    is Page.Anchor -> v1.offers
+    is Page.Judgement -> v1.offers
+    is Page.HandOver -> v1.offers
+}

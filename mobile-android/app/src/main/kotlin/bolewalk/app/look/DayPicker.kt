@@ -1,0 +1,35 @@
+package bolewalk.app.look
+
+import androidx.compose.material3.DatePicker
+import androidx.compose.material3.DatePickerDialog
+import androidx.compose.material3.ExperimentalMaterial3Api
+import androidx.compose.material3.rememberDatePickerState
+import androidx.compose.runtime.Composable
+import androidx.compose.ui.res.stringResource
+import bolewalk.app.R
+import java.time.Instant
+import java.time.LocalDate
+import java.time.ZoneOffset
+import java.time.format.DateTimeParseException
+
+/** The calendar; gives a day as the border writes it. */
+@OptIn(ExperimentalMaterial3Api::class)
+@Composable
+internal fun DayPicker(text: String, close: () -> Unit, pick: (String) -> Unit) {
+    val state = rememberDatePickerState(millisOf(text))
+    DatePickerDialog(
+        close,
+        confirmButton = {
+            ActionTile(stringResource(R.string.confirm), "day.confirm", weight = Weight.PRIMARY) { state.selectedDateMillis?.let { pick(dayOf(it)) } ?: close() }
+        },
+        dismissButton = { ActionTile(stringResource(R.string.close), "day.close", weight = Weight.QUIET, onClick = close) },
+    ) { DatePicker(state) }
+}
+
+private fun millisOf(day: String): Long? = try {
+    LocalDate.parse(day).atStartOfDay(ZoneOffset.UTC).toInstant().toEpochMilli()
+} catch (_: DateTimeParseException) {
+    null
+}
+
+private fun dayOf(millis: Long): String = Instant.ofEpochMilli(millis).atZone(ZoneOffset.UTC).toLocalDate().toString()

@@ -1,0 +1,132 @@
+package bolewalk.app.look
+
+import androidx.compose.foundation.layout.fillMaxWidth
+import androidx.compose.foundation.text.KeyboardOptions
+import androidx.compose.material3.MaterialTheme
+import androidx.compose.material3.Text
+import androidx.compose.runtime.Composable
+import androidx.compose.runtime.DisposableEffect
+import androidx.compose.runtime.getValue
+import androidx.compose.runtime.mutableStateOf
+import androidx.compose.runtime.remember
+import androidx.compose.runtime.rememberUpdatedState
+import androidx.compose.runtime.saveable.rememberSaveable
+import androidx.compose.runtime.setValue
+import androidx.compose.ui.Modifier
+import androidx.compose.ui.platform.testTag
+import androidx.compose.ui.res.stringResource
+import androidx.compose.ui.semantics.LiveRegionMode
+import androidx.compose.ui.semantics.liveRegion
+import androidx.compose.ui.semantics.semantics
+import bolewalk.app.R
+import bolewalk.app.device.Heard
+import bolewalk.app.device.HowHeld
+import bolewalk.app.device.LocalDevice
+import bolewalk.app.device.PlaceFix
+import bolewalk.book.EntryValue
+import bolewalk.book.InputKind
+import bolewalk.book.LatLon
+import bolewalk.book.OfferedInput
+import java.util.Locale
+
+/** A bearing: where the phone points, or typed as degrees or as a side. */
+@Composable
+internal fun BearingInput(input: OfferedInput, shown: EntryValue?, enter: (EntryValue?) -> Unit) {
+    val text = (shown as? EntryValue.Bearing)?.let { degrees(it.degrees) } ?: typed(shown)
+    Typed(input, text, KeyboardOptions.Default, Modifier.fillMaxWidth()) { enter(EntryValue.Number(it)) }
+    HeldTile(input, stringResource(R.string.take_bearing)) { enter(EntryValue.Bearing(it.bearingDeg)) }
+}
+
+/** An angle: along the phone's line of sight, or typed. */
+@Composable
+internal fun TiltInput(input: OfferedInput, shown: EntryValue?, enter: (EntryValue?) -> Unit) {
+    val text = (shown as? EntryValue.Tilt)?.let { degrees(it.degrees) } ?: typed(shown)
+    Typed(input, text, KeyboardOptions.Default, Modifier.fillMaxWidth()) { enter(EntryValue.Number(it)) }
+    HeldTile(input, stringResource(R.string.take_tilt)) { enter(EntryValue.Tilt(it.tiltDeg)) }
+}
+
+/** Takes how the phone is held when tapped. */
+@Composable
+private fun HeldTile(input: OfferedInput, words: String, take: (HowHeld) -> Unit) {
+    var heard by remember { mutableStateOf<Heard<HowHeld>?>(null) }
+    val sense = LocalDevice.current.held
+    DisposableEffect(sense) {
+        val listening = sense.listen { heard = it }
+        onDispose { listening.stop() }
+    }
+    when (val now = heard) {
+        is Heard.Value -> ActionTile(words, "${input.id}/sense") { take(now.value) }
+        null -> ActionTile(words, "${input.id}/sense", enabled = false) {}
+        is Heard.Lacking, is Heard.Off, is Heard.Refused -> Told(stringResource(R.string.no_sensor))
+    }
+}
+
+internal fun degrees(value: Double) = String.format(Locale.ROOT, "%.1f", value)
+
+@Composable
+internal fun Told(words: String) = Text(
+    words, Modifier.semantics { liveRegion = LiveRegionMode.Polite },
+    style = MaterialTheme.typography.bodyLarge, color = LocalPalette.current.quietInk,
+)
+
+/** The words for why the position is not heard. */
+@Composable
+internal fun positionTrouble(heard: Heard<PlaceFix>?): String? = when (heard) {
+    is Heard.Value -> null
+    null -> stringResource(R.string.position_waiting)
+    is Heard.Refused -> stringResource(R.string.position_refused)
+    is Heard.Off -> stringResource(R.string.position_off)
+    is Heard.Lacking -> stringResource(R.string.no_sensor)
+}
+
+/** Listens to the position from the first tap on, and gives the next fix. */
+@Composable
+internal fun PlaceTile(tag: String, words: String, take: (PlaceFix) -> Unit) {
+    var listening by rememberSaveable(tag) { mutableStateOf(false) }
+    var heard by remember { mutableStateOf<Heard<PlaceFix>?>(null) }
+    val taken by rememberUpdatedState(take)
+    val sense = LocalDevice.current.position
+    if (listening) {
+        DisposableEffect(sense) {
+            val open = sense.listen { now ->
+                heard = now
+                if (now is Heard.Value) {
+                    taken(now.value)
+                    listening = false
+                }
+            }
+            onDispose { open.stop() }
+        }
+    }
+    ActionTile(words, tag, enabled = !listening || heard != null) {
+        heard = null
+        listening = true
+    }
+    if (listening) positionTrouble(heard)?.let { Told(it) }
+}
+
+/** A position: where the phone is. */
+@Composable
+internal fun FixInput(input: OfferedInput, fix: EntryValue.Fix?, enter: (EntryValue?) -> Unit) {
+    if (fix != null) Text(fixWords(fix), Modifier.testTag(input.id), style = MaterialTheme.typography.bodyLarge)
+    PlaceTile("${input.id}/sense", stringResource(R.string.take_position)) { enter(EntryValue.Fix(it.latDeg, it.lonDeg, it.accuracyM)) }
+    if (fix == null) Told(stringResource(R.string.position_wanted))
+}
+
+@Composable
+private fun fixWords(fix: EntryValue.Fix): String {
+    val place = stringResource(R.string.position_at, String.format(Locale.ROOT, "%.5f", fix.latDeg), String.format(Locale.ROOT, "%.5f", fix.lonDeg))
+    val within = fix.accuracyM?.let { stringResource(R.string.position_within, String.format(Locale.getDefault(), "%.0f", it)) }
+    return listOfNotNull(place, within).joinToString(" ")
+}
+
+/** Points on the ground, walked corner by corner. */
+@Composable
+internal fun OutlineInput(input: OfferedInput, kind: InputKind.Outline, points: List<LatLon>, enter: (List<LatLon>) -> Unit) {
+    Text(stringResource(R.string.corners, points.size), Modifier.testTag(input.id), style = MaterialTheme.typography.bodyLarge)
+    if (points.size < kind.least.toInt()) Told(stringResource(R.string.corners_least, kind.least.toInt()))
+    PlaceTile("${input.id}/sense", stringResource(R.string.add_corner)) { enter(points + LatLon(it.latDeg, it.lonDeg)) }
+    if (points.isNotEmpty()) {
+        ActionTile(stringResource(R.string.drop_corner), "${input.id}/drop", weight = Weight.QUIET) { enter(points.dropLast(1)) }
+    }
+}

@@ -1,0 +1,82 @@
+package bolewalk.app.look
+
+import androidx.compose.foundation.BorderStroke
+import androidx.compose.foundation.layout.Arrangement
+import androidx.compose.foundation.layout.Column
+import androidx.compose.foundation.layout.Row
+import androidx.compose.foundation.layout.defaultMinSize
+import androidx.compose.foundation.layout.padding
+import androidx.compose.foundation.selection.selectable
+import androidx.compose.foundation.selection.toggleable
+import androidx.compose.foundation.clickable
+import androidx.compose.foundation.shape.RoundedCornerShape
+import androidx.compose.material3.MaterialTheme
+import androidx.compose.material3.Surface
+import androidx.compose.material3.Text
+import androidx.compose.runtime.Composable
+import androidx.compose.ui.Alignment
+import androidx.compose.ui.Modifier
+import androidx.compose.ui.draw.clip
+import androidx.compose.ui.platform.testTag
+import androidx.compose.ui.semantics.Role
+import androidx.compose.ui.text.style.TextAlign
+import androidx.compose.ui.unit.dp
+
+/** How much a button asks to be tapped. */
+enum class Weight { PRIMARY, PLAIN, QUIET }
+
+private val rounded = RoundedCornerShape(12.dp)
+
+/** A button: words, and where it helps a sentence under them. */
+@Composable
+fun ActionTile(
+    words: String,
+    tag: String,
+    modifier: Modifier = Modifier,
+    weight: Weight = Weight.PLAIN,
+    enabled: Boolean = true,
+    sign: Sign? = null,
+    onClick: () -> Unit,
+) = Face(
+    words, "", modifier.testTag(tag).clip(rounded).clickable(enabled, role = Role.Button, onClick = onClick), weight, enabled,
+    sign = sign,
+)
+
+/** One of several, of which one can be chosen: told by its border, its sign and by the screen reader, not by colour. */
+@Composable
+fun ChoiceTile(words: String, help: String, chosen: Boolean, tag: String, modifier: Modifier = Modifier, onClick: () -> Unit) = Face(
+    words, help, modifier.testTag(tag).clip(rounded).selectable(chosen, role = Role.RadioButton, onClick = onClick),
+    if (chosen) Weight.PRIMARY else Weight.QUIET, true, if (chosen) Sign.CHOSEN else null,
+)
+
+/** One of several, of which any number can be chosen. */
+@Composable
+fun ToggleTile(words: String, help: String, chosen: Boolean, tag: String, modifier: Modifier = Modifier, onChange: (Boolean) -> Unit) = Face(
+    words, help, modifier.testTag(tag).clip(rounded).toggleable(chosen, role = Role.Checkbox, onValueChange = onChange),
+    if (chosen) Weight.PRIMARY else Weight.QUIET, true, if (chosen) Sign.CHOSEN else null,
+)
+
+@Composable
+private fun Face(words: String, help: String, modifier: Modifier, weight: Weight, enabled: Boolean, sign: Sign?) {
+    val palette = LocalPalette.current
+    val (ground, ink) = when {
+        !enabled -> palette.ground to palette.quietInk
+        weight == Weight.PRIMARY -> palette.slate to palette.onSlate
+        else -> palette.card to palette.ink
+    }
+    val edge = if (weight == Weight.QUIET || !enabled) palette.edge else palette.slate
+    Surface(modifier, rounded, ground, ink, border = BorderStroke(if (enabled && weight != Weight.QUIET) 2.dp else 1.dp, edge)) {
+        Row(
+            Modifier.defaultMinSize(Spacing.target, Spacing.target).padding(Spacing.inside, 8.dp),
+            Arrangement.spacedBy(8.dp, Alignment.CenterHorizontally), Alignment.CenterVertically,
+        ) {
+            sign?.let { SignMark(it) }
+            Column(horizontalAlignment = if (help.isEmpty()) Alignment.CenterHorizontally else Alignment.Start) {
+                if (words.isNotEmpty()) {
+                    Text(words, style = MaterialTheme.typography.labelLarge, textAlign = if (help.isEmpty()) TextAlign.Center else TextAlign.Start)
+                }
+                if (help.isNotEmpty()) Text(help, style = MaterialTheme.typography.bodySmall)
+            }
+        }
+    }
+}

@@ -1,0 +1,138 @@
+package bolewalk.app.screens
+
+import androidx.compose.foundation.background
+import androidx.compose.foundation.layout.Arrangement
+import androidx.compose.foundation.layout.Column
+import androidx.compose.foundation.layout.ExperimentalLayoutApi
+import androidx.compose.foundation.layout.FlowRow
+import androidx.compose.foundation.layout.Row
+import androidx.compose.foundation.layout.fillMaxWidth
+import androidx.compose.foundation.layout.padding
+import androidx.compose.material3.HorizontalDivider
+import androidx.compose.material3.MaterialTheme
+import androidx.compose.material3.Text
+import androidx.compose.runtime.Composable
+import androidx.compose.ui.Alignment
+import androidx.compose.ui.Modifier
+import androidx.compose.ui.platform.testTag
+import androidx.compose.ui.res.stringResource
+import androidx.compose.ui.semantics.LiveRegionMode
+import androidx.compose.ui.semantics.contentDescription
+import androidx.compose.ui.semantics.heading
+import androidx.compose.ui.semantics.liveRegion
+import androidx.compose.ui.semantics.semantics
+import androidx.compose.ui.unit.dp
+import bolewalk.app.R
+import bolewalk.app.device.LocalDevice
+import bolewalk.app.field.FieldModel
+import bolewalk.app.field.FieldState
+import bolewalk.app.field.kind
+import bolewalk.app.field.offers
+import bolewalk.app.field.up
+import bolewalk.app.look.ActionTile
+import bolewalk.app.look.Hand
+import bolewalk.app.look.LocalPalette
+import bolewalk.app.look.OfferButton
+import bolewalk.app.look.Sign
+import bolewalk.app.look.Spacing
+import bolewalk.app.look.VerdictMark
+import bolewalk.app.look.Weight
+import bolewalk.app.look.WayRow
+import bolewalk.book.CommandKind
+import bolewalk.book.Page
+import bolewalk.book.PageAddress
+import bolewalk.book.Verdict
+
+/** Where the person is, the page above, and the field book. */
+@Composable
+fun TopBar(page: Page?, hand: Hand) = Row(
+    Modifier.fillMaxWidth().padding(Spacing.apart), Arrangement.spacedBy(Spacing.apart), Alignment.CenterVertically,
+) {
+    val up = page?.up()
+    if (up != null) IconTile(Sign.UP, stringResource(R.string.go_up), "go." + up.kind()) { hand.open(up) }
+    Text(
+        page?.title().orEmpty(), Modifier.weight(1f).padding(horizontal = 8.dp).semantics { heading() },
+        style = MaterialTheme.typography.titleLarge,
+    )
+    if (up != null && up != PageAddress.Book) IconTile(Sign.BOOK, stringResource(R.string.go_book), "go.book") { hand.open(PageAddress.Book) }
+}
+
+@Composable
+fun IconTile(sign: Sign, words: String, tag: String, onClick: () -> Unit) =
+    ActionTile("", tag, Modifier.semantics { contentDescription = words }, Weight.QUIET, sign = sign, onClick = onClick)
+
+private fun Page.title(): String = when (this) {
+    is Page.Book -> v1.title
+    is Page.Site -> v1.title
+    is Page.Tree -> v1.title
+    is Page.Finding -> v1.title
+    is Page.Anchor -> v1.title
+    is Page.Judgement -> v1.title
+    is Page.HandOver -> v1.title
+}
+
+/** The verdict, always in sight on a tree's pages, with the first reason; on a site the way to the papers. */
+@Composable
+fun VerdictBar(page: Page?, hand: Hand) = when (page) {
+    is Page.Tree -> Bar { WayRow(page.v1.judgement, hand) { VerdictWords(page.v1.verdict, page.v1.verdictWords, page.v1.reason) } }
+    is Page.Judgement -> Bar { VerdictWords(page.v1.verdict, page.v1.verdictWords, "") }
+    is Page.Site -> Bar { WayRow(page.v1.handOver, hand) { Text(stringResource(R.string.hand_over), style = MaterialTheme.typography.titleSmall) } }
+    null, is Page.Book, is Page.Finding, is Page.Anchor, is Page.HandOver -> Unit
+}
+
+@Composable
+private fun Bar(content: @Composable () -> Unit) = Column {
+    Column(Modifier.padding(horizontal = Spacing.page)) { content() }
+    HorizontalDivider(color = LocalPalette.current.edge)
+}
+
+@Composable
+private fun VerdictWords(verdict: Verdict, words: String, reason: String) = Column(Modifier.testTag("verdict"), Arrangement.spacedBy(4.dp)) {
+    VerdictMark(verdict, words, style = MaterialTheme.typography.titleMedium)
+    if (reason.isNotEmpty()) Text(reason, style = MaterialTheme.typography.bodyMedium)
+}
+
+/** What the app said last, and how far long work is. */
+@Composable
+fun SaidBar(state: FieldState, field: FieldModel) {
+    val palette = LocalPalette.current
+    val sharing = LocalDevice.current.sharing
+    val noApp = stringResource(R.string.no_app)
+    state.work?.let { work ->
+        Row(Modifier.fillMaxWidth().padding(Spacing.page, 4.dp), Arrangement.spacedBy(Spacing.apart), Alignment.CenterVertically) {
+            Text(stringResource(R.string.working, work.done.toInt(), work.of.toInt()), Modifier.weight(1f), style = MaterialTheme.typography.bodyLarge)
+            ActionTile(stringResource(R.string.stop_work), "work.stop") { field.stopWork() }
+        }
+    }
+    val said = state.said ?: return
+    val (ground, ink) = if (said.refused) palette.refusal to palette.onRefusal else palette.lichen to palette.onLichen
+    Text(
+        said.words,
+        Modifier.fillMaxWidth().background(ground).padding(Spacing.page, 10.dp).testTag("said").semantics { liveRegion = LiveRegionMode.Polite },
+        color = ink, style = MaterialTheme.typography.bodyLarge,
+    )
+    state.written?.let { path ->
+        ActionTile(stringResource(R.string.share), "work.share", Modifier.fillMaxWidth().padding(Spacing.page, Spacing.apart), Weight.PRIMARY) {
+            if (!sharing.hand(path)) field.say(noApp, refused = true)
+        }
+    }
+}
+
+/** At the foot of every page: undo and redo, and what the page is there for. */
+@OptIn(ExperimentalLayoutApi::class)
+@Composable
+fun FootBar(page: Page, hand: Hand) = Column {
+    HorizontalDivider(color = LocalPalette.current.edge)
+    FlowRow(
+        Modifier.fillMaxWidth().padding(Spacing.apart), Arrangement.spacedBy(Spacing.apart, Alignment.End), Arrangement.spacedBy(Spacing.apart),
+    ) {
+        val offers = page.offers()
+        offers.find { it.command == CommandKind.UNDO }?.let { undo ->
+            ActionTile(undo.words, undo.id, weight = Weight.QUIET, enabled = undo.enabled, sign = Sign.UNDO) { hand.take(undo, emptyMap()) }
+        }
+        offers.find { it.command == CommandKind.REDO }?.let { redo ->
+            ActionTile(redo.words, redo.id, weight = Weight.QUIET, enabled = redo.enabled, sign = Sign.REDO) { hand.take(redo, emptyMap()) }
+        }
+        offers.find { it.command == primaryOf(page) }?.let { OfferButton(it, hand, weight = Weight.PRIMARY) }
+    }
+}

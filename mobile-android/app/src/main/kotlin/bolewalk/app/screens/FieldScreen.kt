@@ -1,0 +1,129 @@
+package bolewalk.app.screens
+
+import androidx.compose.foundation.background
+import androidx.compose.foundation.layout.Arrangement
+import androidx.compose.foundation.layout.Box
+import androidx.compose.foundation.layout.Column
+import androidx.compose.foundation.layout.PaddingValues
+import androidx.compose.foundation.layout.WindowInsets
+import androidx.compose.foundation.layout.fillMaxSize
+import androidx.compose.foundation.layout.fillMaxWidth
+import androidx.compose.foundation.layout.ime
+import androidx.compose.foundation.layout.padding
+import androidx.compose.foundation.layout.safeDrawing
+import androidx.compose.foundation.layout.union
+import androidx.compose.foundation.layout.windowInsetsPadding
+import androidx.compose.foundation.lazy.LazyColumn
+import androidx.compose.foundation.lazy.LazyListScope
+import androidx.compose.runtime.Composable
+import androidx.compose.runtime.CompositionLocalProvider
+import androidx.compose.runtime.key
+import androidx.compose.runtime.remember
+import androidx.compose.runtime.saveable.rememberSaveableStateHolder
+import androidx.compose.ui.ExperimentalComposeUiApi
+import androidx.compose.ui.Modifier
+import androidx.compose.ui.platform.LocalContext
+import androidx.compose.ui.platform.testTag
+import androidx.compose.ui.res.stringResource
+import androidx.compose.ui.semantics.semantics
+import androidx.compose.ui.semantics.testTagsAsResourceId
+import bolewalk.app.R
+import bolewalk.app.device.LocalDevice
+import bolewalk.app.field.FieldModel
+import bolewalk.app.field.FieldState
+import bolewalk.app.field.Way
+import bolewalk.app.field.wayOf
+import bolewalk.app.look.Hand
+import bolewalk.app.look.LocalAwait
+import bolewalk.app.look.LocalPalette
+import bolewalk.app.look.Spacing
+import bolewalk.app.look.Told
+import bolewalk.app.screens.anchor.anchorPage
+import bolewalk.app.screens.book.bookPage
+import bolewalk.app.screens.finding.findingPage
+import bolewalk.app.screens.handover.handOverPage
+import bolewalk.app.screens.judgement.judgementPage
+import bolewalk.app.screens.site.sitePage
+import bolewalk.app.screens.tree.treePage
+import bolewalk.book.CommandKind
+import bolewalk.book.Page
+import java.io.File
+
+/** The window: the page where the person is, or the form of the offer being filled in. */
+@OptIn(ExperimentalComposeUiApi::class)
+@Composable
+fun FieldScreen(state: FieldState, field: FieldModel) {
+    val hand = handOf(field)
+    val holder = rememberSaveableStateHolder()
+    Box(
+        Modifier.fillMaxSize().background(LocalPalette.current.ground)
+            .windowInsetsPadding(WindowInsets.safeDrawing.union(WindowInsets.ime)).semantics { testTagsAsResourceId = true },
+    ) {
+        val form = state.form
+        if (form == null) {
+            holder.SaveableStateProvider(state.address.toString()) { PageScreen(state, hand, field) }
+        } else {
+            CompositionLocalProvider(LocalAwait provides field::await) { key(form.offer.id, form.offer.about) { FormScreen(form, state, field) } }
+        }
+    }
+}
+
+@Composable
+private fun PageScreen(state: FieldState, hand: Hand, field: FieldModel) = Column(Modifier.fillMaxSize()) {
+    val page = state.page
+    TopBar(page, hand)
+    VerdictBar(page, hand)
+    LazyColumn(
+        Modifier.weight(1f).fillMaxWidth().testTag("page"), contentPadding = PaddingValues(Spacing.page),
+        verticalArrangement = Arrangement.spacedBy(Spacing.inside),
+    ) {
+        if (page == null) part("opening") { Told(state.trouble ?: stringResource(R.string.opening)) } else pageItems(page, hand)
+    }
+    SaidBar(state, field)
+    if (page != null) FootBar(page, hand)
+}
+
+/** Every page has its screen, so that the compiler refuses a shell that forgets one. */
+private fun LazyListScope.pageItems(page: Page, hand: Hand) {
+    val primary = setOfNotNull(primaryOf(page))
+    when (page) {
+        is Page.Book -> bookPage(page.v1, hand, primary)
+        is Page.Site -> sitePage(page.v1, hand, primary)
+        is Page.Tree -> treePage(page.v1, hand, primary)
+        is Page.Finding -> findingPage(page.v1, hand, primary)
+        is Page.Anchor -> anchorPage(page.v1, hand, primary)
+        is Page.Judgement -> judgementPage(page.v1, hand, primary)
+        is Page.HandOver -> handOverPage(page.v1, hand, primary)
+    }
+}
+
+/** What a page is there for: the large button in the thumb's reach. */
+internal fun primaryOf(page: Page): CommandKind? = when (page) {
+    is Page.Book -> CommandKind.ADD_SITE
+    is Page.Site -> CommandKind.ADD_TREE
+    is Page.Tree -> if (page.v1.inspection.isEmpty()) CommandKind.START_INSPECTION else CommandKind.ADD_FINDING
+    is Page.Finding -> CommandKind.ADD_PHOTO
+    is Page.Anchor -> CommandKind.TEST_ANCHOR
+    is Page.Judgement -> CommandKind.SIGN_JUDGEMENT
+    is Page.HandOver -> CommandKind.WRITE_SUMMARY
+}
+
+@Composable
+private fun handOf(field: FieldModel): Hand {
+    val files = LocalDevice.current.files
+    val brought = File(LocalContext.current.cacheDir, "brought/site.json").path
+    return remember(field, files, brought) {
+        Hand(
+            open = field::open,
+            take = { offer, entered ->
+                if (wayOf(offer.command) is Way.BringIn && offer.enabled) {
+                    field.await("", brought)
+                    files.any(brought)
+                } else {
+                    field.take(offer, entered)
+                }
+            },
+            drawing = field::drawing,
+        )
+    }
+}

@@ -1,0 +1,30 @@
+package bolewalk.app
+
+import androidx.compose.ui.test.junit4.createEmptyComposeRule
+import bolewalk.book.PageAddress
+import org.junit.Assert.assertEquals
+import org.junit.Assert.assertTrue
+import org.junit.Rule
+import org.junit.Test
+import org.junit.runner.RunWith
+import org.robolectric.RobolectricTestRunner
+
+/** The first minute with an empty phone. */
+@RunWith(RobolectricTestRunner::class)
+class FirstStepsTest {
+    @get:Rule val rule = createEmptyComposeRule()
+
+    @Test fun aSiteIsMadeAndOpened() {
+        val walk = Walk(rule)
+        walk.settle()
+        assertTrue(walk.sees("Field book"))
+        walk.tap("site.add").type("site.name", "Heron Mill").tap("form.confirm")
+        assertTrue(walk.sees("Heron Mill"))
+        walk.tap("go.site")
+        assertTrue(walk.state.address is PageAddress.Site)
+        assertTrue(walk.sees("There is no rescue plan for this site."))
+        walk.tap("edit.undo")
+        assertEquals(PageAddress.Book, walk.state.address)
+        walk.end()
+    }
+}

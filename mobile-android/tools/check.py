@@ -1,0 +1,76 @@
+"""What Gradle's lint would say and nothing else here does: missing words, missing permissions, calls newer than the
+oldest system the app runs on."""
+import os
+import pathlib
+import re
+import subprocess
+import sys
+import xml.etree.ElementTree as ET
+import zipfile
+
+from packages import BUILD, R8, ROOT, TO_RUN, VERSIONS, class_path, lock, path
+from resources import ANDROID, SOURCES
+from steps import step
+
+JDK = os.environ.get('JAVA_HOME') or str(pathlib.Path('/usr/bin/javac').resolve().parent.parent)
+
+
+def strings(folder):
+    """The texts of a language with the arguments that each formats."""
+    found = {}
+    for file in sorted(folder.glob('*.xml')):
+        for element in ET.parse(file).getroot():
+            if element.tag == 'string' and element.get('translatable') != 'false':
+                found[element.get('name')] = sorted(re.findall(r'%\d+\$[-+0-9.,]*[a-z]', ''.join(element.itertext())))
+    return found
+
+
+def wrong_words():
+    base = strings(SOURCES / 'res/values')
+    for folder in sorted((SOURCES / 'res').glob('values-*')):
+        if not (own := strings(folder)):
+            continue
+        for name in sorted(base.keys() ^ own.keys()):
+            yield f'{folder.name}: {name} is in one language only'
+        for name in base.keys() & own.keys():
+            if base[name] != own[name]:
+                yield f'{folder.name}: {name} formats {own[name]}, not {base[name]}'
+
+
+def wrong_manifest():
+    manifest = ET.parse(SOURCES / 'AndroidManifest.xml').getroot()
+    for component in manifest.find('application'):
+        if component.find('intent-filter') is not None and component.get(ANDROID + 'exported') is None:
+            yield f'manifest: {component.get(ANDROID + "name")} does not say whether it is exported'
+    asked = {element.get(ANDROID + 'name') for element in manifest.iter('uses-permission')}
+    code = '\n'.join(file.read_text() for file in (SOURCES / 'kotlin').rglob('*.kt'))
+    for permission in sorted(set(re.findall(r'Manifest\.permission\.([A-Z_]+)', code))):
+        if f'android.permission.{permission}' not in asked:
+            yield f'manifest: {permission} is used and not declared'
+    if 'android.permission.INTERNET' in asked:
+        yield 'manifest: nothing leaves the phone by itself, so no network permission'
+
+
+def newer_calls(app, r, book):
+    """Calls that the oldest system lacks; tools/newer-api.txt lists those that are guarded."""
+    jar = BUILD / 'app.jar'
+    with zipfile.ZipFile(jar, 'w') as out:
+        for file in sorted(app.rglob('*.class')):
+            out.write(file, file.relative_to(app))
+    targets = [part for one in [r, *class_path(lock()['main'])] for part in ('--target', str(one))]
+    done = subprocess.run(['java', '-Xmx2g', '-cp', str(path(R8)), 'com.android.tools.r8.tracereferences.TraceReferences',
+                           '--check', '--lib', str(path(TO_RUN[VERSIONS['minSdk']])), '--lib', JDK, *targets,
+                           '--source', str(jar), '--source', str(book)], capture_output=True, text=True)
+    allowed = ROOT / 'tools/newer-api.txt'
+    guarded = allowed.read_text().split() if allowed.exists() else []
+    missing = sorted({line for line in done.stderr.splitlines() if line.startswith('Error: Missing')
+                      and not any(one in line for one in guarded)})
+    if missing or (done.returncode and 'Error: Missing' not in done.stderr):
+        sys.exit('newer than the oldest system:\n' + '\n'.join(missing or [done.stderr[-3000:]]))
+
+
+def run_checks(compiled):
+    if wrong := [*wrong_words(), *wrong_manifest()]:
+        sys.exit('\n'.join(wrong))
+    step('newer calls', [compiled[0], compiled[2], ROOT / 'tools'], lambda: newer_calls(*compiled))
+    print('ok: warnings, words, manifest, calls newer than the oldest system')
