@@ -653,6 +653,19 @@ fault-not-a-point = Un árbol está en un punto; esto es otra figura, o no tiene
 fault-other-reference-system = Las coordenadas están en otro sistema de referencia: { $found }. Convertir el archivo a WGS 84 ({ $allowed }).
 fault-site-name = La propiedad necesita un nombre de { $allowed } caracteres.
 fault-change = Una línea del registro no encaja y no se ha tomado.
+fault-change-differs = Este teléfono conoce la anotación “{ $found }” con otro contenido. El paquete se modificó o se dañó; que el otro teléfono lo escriba de nuevo.
+fault-change-too-far-ahead = Con fecha { $found }, más de diez años por delante de este teléfono. Poner bien la fecha de este teléfono e incorporar el paquete otra vez; si aquí está bien, está mal en el otro.
+fault-record-elsewhere = “{ $found }” es de otra propiedad en este teléfono, y las dos se mezclarían.
+fault-pack-altered = Esto no es lo que el paquete dice contener: se modificó, o se dañó por el camino. Que el otro teléfono lo escriba de nuevo.
+fault-pack-head = La cabecera del paquete no encaja. Que el otro teléfono escriba el paquete de nuevo.
+fault-pack-missing = El paquete anuncia este archivo y no lo contiene. Que el otro teléfono lo escriba de nuevo.
+fault-pack-none = Este archivo no es un paquete. Elegir el archivo que otro teléfono escribió como paquete.
+fault-pack-other-site = Esta anotación es de una propiedad que el paquete no nombra. Que el otro teléfono lo escriba de nuevo.
+fault-pack-path = Este nombre lleva fuera del paquete. Quien hizo este archivo tiene mala intención, o no es un paquete: no incorporarlo.
+fault-pack-swells = Esto ocupa, desempaquetado, más de lo que cabe en un paquete. No es un paquete de un cuaderno de campo: no incorporarlo.
+fault-pack-too-large = Este archivo es mayor de lo que puede ser un paquete, y no se ha leído.
+fault-pack-torn = El paquete se cortó o se dañó por el camino. Enviarlo otra vez.
+fault-pack-unlisted = Este archivo está en el paquete y no en su lista. Que el otro teléfono lo escriba de nuevo.
 
 read-number-example = un número con su unidad o sin ella, como { $example }
 read-feet-example = un número con su unidad o sin ella, como { $example } o 5 pies 11
@@ -1090,6 +1103,12 @@ page-may-climb-and-rescue = puede trepar aquí y puede estar de segunda persona
 page-may-climb = puede trepar aquí
 page-may-rescue = no puede trepar aquí; puede estar de segunda persona
 page-may-not = no puede trepar aquí
+page-days = { $count } días
+page-hours = { $count } horas
+page-minutes = { $count ->
+    [one] un minuto
+   *[other] { $count } minutos
+}
 page-start-visit-first = Antes hay que empezar la visita de hoy.
 page-start-inspection-first = Antes hay que empezar una inspección.
 page-add-line-first = Antes hay que anotar la línea aérea.
@@ -1110,6 +1129,11 @@ noun-record = registro
 notice-repaired = Este cuaderno de campo estaba dañado. En su lugar se puso una copia buena del { $day }, y se salvaron { $saved } cambios posteriores. Repasar lo anotado desde entonces. Los archivos dañados se guardan en “{ $kept }”.
 notice-repaired-without-backup = Este cuaderno de campo estaba dañado y no había copia buena. Se salvaron { $saved } cambios; el resto falta. No se ha borrado nada: dar “{ $kept }” a alguien que pueda repararlo.
 notice-upgraded = Este cuaderno de campo se pasó a esta versión. Se guarda una copia del anterior.
+notice-clock-ahead = El teléfono “{ $device }” tiene la fecha o la hora adelantada { $lead } respecto a este. Comprobar el reloj de los dos.
+notice-photos-missing = { $count ->
+    [one] Una foto que nombran los registros no está en este teléfono. Pedir un paquete nuevo al teléfono que la hizo.
+   *[other] { $count } fotos que nombran los registros no están en este teléfono. Pedir un paquete nuevo al teléfono que las hizo.
+}
 notice-standing = { $count ->
     [one] Un valor se anotó de dos maneras. Hasta que alguien decida, cuenta el dictamen más bajo.
    *[other] { $count } valores se anotaron de dos maneras. Hasta que alguien decida, cuenta el dictamen más bajo.
@@ -1146,6 +1170,30 @@ done-forget_limbs = Ramas quitadas.
 done-sign = Firmado.
 done-import = Incorporado.
 done-backup = Copiado.
+
+# A pack that was written, and one that was taken in.
+pack-written = En el paquete: { $changes ->
+    [one] una anotación
+   *[other] { $changes } anotaciones
+}, { $photos ->
+    [0] sin fotos
+    [one] una foto
+   *[other] { $photos } fotos
+}. Enviar el archivo al otro teléfono e incorporarlo allí.
+pack-photos-left-out = { $count ->
+    [one] Falta una foto: no está aquí, está dañada o no cabía.
+   *[other] Faltan { $count } fotos: no están aquí, están dañadas o no cabían.
+}
+pack-taken = Incorporado: { $changes ->
+    [0] ninguna anotación nueva
+    [one] una anotación nueva
+   *[other] { $changes } anotaciones nuevas
+}, { $photos ->
+    [0] ninguna foto nueva
+    [one] una foto nueva
+   *[other] { $photos } fotos nuevas
+}.
+pack-nothing-new = Nada nuevo: todo lo de este paquete ya estaba aquí.
 
 # What a button says: `offer.<id of the command>`.
 offer-settings-change = Unidades y nombre
@@ -1217,6 +1265,11 @@ offer-risk-remove = Quitar la evaluación
 offer-judgement-sign = Firmar esta valoración
 offer-site_summary-write = Escribir el resumen de la propiedad
 offer-climb_sheets-write = Escribir las hojas de trepa
+offer-table-write = Escribir los árboles como tabla (CSV)
+offer-geojson-write = Escribir el plano como GeoJSON
+offer-geopackage-write = Escribir el plano como GeoPackage
+offer-pack-write = Escribir un paquete para otro teléfono
+offer-pack-read = Incorporar un paquete de otro teléfono
 offer-site_file-import = Incorporar un archivo de propiedad
 offer-book-backup = Hacer una copia de seguridad
 
