@@ -1093,6 +1093,8 @@ page-removed-but-changed = One { $noun } was removed by { $removed } and changed
 rule-set-us = United States
 language-english = English
 language-spanish = Español
+report-for-mail = to mail: small photos
+report-for-print = to print: sharp photos
 unit-system-metric = meters and kilograms
 unit-system-imperial = feet and pounds
 noun-value = value
@@ -1434,6 +1436,9 @@ input-limb-height = Height
 input-photo-file = Photo
 input-photo-caption = What it shows
 input-photo-finding = Finding it shows
+input-site_summary-language = Language of the summary
+input-site_summary-photos = What it is for
+input-climb_sheets-language = Language of the sheets
 input-risk-target = Target
 input-risk-part = Part that could fail
 input-risk-assessor = Assessed by
@@ -1479,6 +1484,8 @@ anchor-parent_diameter-why = A limb nearly as thick as its stem is held less wel
 anchor-union-why = Included bark or a crack takes much of a union’s strength.
 anchor-state-why = Only live wood, grown from the start, carries a climber.
 load_test-outcome-why = Two people’s weight on the line alone, nobody beneath, the anchor watched.
+site_summary-language-why = The client may read another language than the crew.
+climb_sheets-language-why = Everybody at the foot of the tree has to understand them.
 walk-look-why = What was not looked at counts as not known, never as sound.
 
 ## Papers: site summary and climb sheets

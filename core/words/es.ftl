@@ -1120,6 +1120,8 @@ page-removed-but-changed = { $removed } quitó un registro ({ $noun }) que { $ch
 rule-set-us = Estados Unidos
 language-english = English
 language-spanish = Español
+report-for-mail = para correo: fotos pequeñas
+report-for-print = para imprimir: fotos nítidas
 unit-system-metric = metros y kilogramos
 unit-system-imperial = pies y libras
 noun-value = valor
@@ -1170,9 +1172,7 @@ done-forget_limbs = Ramas quitadas.
 done-sign = Firmado.
 done-import = Incorporado.
 done-backup = Copiado.
-
-# A pack that was written, and one that was taken in.
-pack-written = En el paquete: { $changes ->
+pack-written = Empaquetado: { $changes ->
     [one] una anotación
    *[other] { $changes } anotaciones
 }, { $photos ->
@@ -1181,8 +1181,8 @@ pack-written = En el paquete: { $changes ->
    *[other] { $photos } fotos
 }. Enviar el archivo al otro teléfono e incorporarlo allí.
 pack-photos-left-out = { $count ->
-    [one] Falta una foto: no está aquí, está dañada o no cabía.
-   *[other] Faltan { $count } fotos: no están aquí, están dañadas o no cabían.
+    [one] Una foto no va dentro: aquí falta o está dañada, o no había sitio.
+   *[other] { $count } fotos no van dentro: aquí faltan o están dañadas, o no había sitio.
 }
 pack-taken = Incorporado: { $changes ->
     [0] ninguna anotación nueva
@@ -1194,6 +1194,8 @@ pack-taken = Incorporado: { $changes ->
    *[other] { $photos } fotos nuevas
 }.
 pack-nothing-new = Nada nuevo: todo lo de este paquete ya estaba aquí.
+
+# A pack that was written, and one that was taken in.
 
 # What a button says: `offer.<id of the command>`.
 offer-settings-change = Unidades y nombre
@@ -1461,6 +1463,9 @@ input-limb-height = Altura
 input-photo-file = Foto
 input-photo-caption = Qué muestra
 input-photo-finding = Hallazgo que muestra
+input-site_summary-language = Idioma del resumen
+input-site_summary-photos = Para qué es
+input-climb_sheets-language = Idioma de las hojas
 input-risk-target = Diana
 input-risk-part = Parte que podría fallar
 input-risk-assessor = Lo evalúa
@@ -1506,6 +1511,8 @@ anchor-parent_diameter-why = Una rama casi tan gruesa como su fuste está peor s
 anchor-union-why = La corteza incluida o una grieta quitan mucha resistencia a una unión.
 anchor-state-why = Solo sostiene a quien trepa la madera viva que creció así desde el principio.
 load_test-outcome-why = El peso de dos personas solo en la cuerda, sin nadie debajo, observando el anclaje.
+site_summary-language-why = El cliente puede leer otro idioma que la cuadrilla.
+climb_sheets-language-why = Todos los que están al pie del árbol tienen que entenderlas.
 walk-look-why = Lo que no se miró cuenta como desconocido, nunca como sano.
 
 ## Papers: site summary and climb sheets

@@ -78,7 +78,10 @@ fn damage_met_on_the_way_is_repaired_and_told() {
     // Every page after the first is wrecked under the open book.
     overwrite(folder.path(), 4096, &vec![0x5a; 200 * 4096]);
     let path = folder.path().join("summary.pdf").display().to_string();
-    let error = hand.book.write_summary(site.0.clone(), path).unwrap_err();
+    let error = hand
+        .book
+        .write_summary(site.0.clone(), path, vec![])
+        .unwrap_err();
     let BookError::Damaged { kept, .. } = &error else {
         panic!("{error:?}");
     };

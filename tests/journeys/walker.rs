@@ -166,7 +166,7 @@ impl Walker {
         }
         let command = CommandKind::of_id(id).ok_or(format!("no command {id}"))?;
         let entries = entries(&offer, step)?;
-        if let Some(outcome) = self.long_work(command, &text("about")) {
+        if let Some(outcome) = self.long_work(command, &text("about"), &entries) {
             self.said = match outcome {
                 Ok(()) => "Written.".to_owned(),
                 Err(error) => self.words_of(error),
@@ -191,15 +191,26 @@ impl Walker {
     }
 
     /// Does long work, if the command is any, and looks at the file that it wrote.
-    fn long_work(&mut self, command: CommandKind, about: &str) -> Option<Result<(), BookError>> {
+    fn long_work(
+        &mut self,
+        command: CommandKind,
+        about: &str,
+        entries: &[Entry],
+    ) -> Option<Result<(), BookError>> {
         let about = about.to_owned();
         self.files += 1;
         let path = self.folder.path().join(format!("file-{}", self.files));
         let to = path.display().to_string();
         let map = |kind| self.book().write_map_file(about.clone(), kind, to.clone());
         let (outcome, begins) = match command {
-            CommandKind::WriteSummary => (self.book().write_summary(about, to), "%PDF-"),
-            CommandKind::WriteClimbSheets => (self.book().write_climb_sheets(about, to), "%PDF-"),
+            CommandKind::WriteSummary => (
+                self.book().write_summary(about, to, entries.to_vec()),
+                "%PDF-",
+            ),
+            CommandKind::WriteClimbSheets => (
+                self.book().write_climb_sheets(about, to, entries.to_vec()),
+                "%PDF-",
+            ),
             CommandKind::WriteTable => (map(MapFileKind::Csv), "tag,"),
             CommandKind::WriteGeoJson => (map(MapFileKind::GeoJson), "{"),
             CommandKind::WriteGeoPackage => (map(MapFileKind::GeoPackage), "SQLite format 3"),

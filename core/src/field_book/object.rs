@@ -85,26 +85,42 @@ impl FieldBook {
         self.with(|inner| inner.drawing(&which, zoom))
     }
 
-    /// Long work: writes the site summary of a site as PDF to `path`.
+    /// Long work: writes the site summary of a site as PDF to `path`. The entries are those of its
+    /// offer: the client's language and what the photos are for; without them it is in the reader's
+    /// language and small enough to mail.
     ///
     /// # Errors
-    /// `NotFound` for an unknown site; `Busy` while other long work goes on; `Stopped`;
-    /// `DiskFull`, `Unwritable` for the path. Nothing half-written stays behind.
-    pub fn write_summary(&self, site: String, path: String) -> Result<(), BookError> {
+    /// `NotFound` for an unknown site; `Refused` for an entry that does not fit; `Busy` while other
+    /// long work goes on; `Stopped`; `DiskFull`, `Unwritable` for the path. Nothing half-written
+    /// stays behind.
+    #[uniffi::method(default(entries = []))]
+    pub fn write_summary(
+        &self,
+        site: String,
+        path: String,
+        entries: Vec<Entry>,
+    ) -> Result<(), BookError> {
         let (site, path) = (Id(site), Path::new(&path));
         self.write(path, |state, running| {
-            state.write(WhichPaper::Summary, &site, path, running)
+            state.write(WhichPaper::Summary, &entries, &site, path, running)
         })
     }
 
-    /// Long work: writes the climb sheets of a site as PDF to `path`.
+    /// Long work: writes the climb sheets of a site as PDF to `path`, in the reader's language or in
+    /// that of the entries of its offer.
     ///
     /// # Errors
     /// As [`FieldBook::write_summary`].
-    pub fn write_climb_sheets(&self, site: String, path: String) -> Result<(), BookError> {
+    #[uniffi::method(default(entries = []))]
+    pub fn write_climb_sheets(
+        &self,
+        site: String,
+        path: String,
+        entries: Vec<Entry>,
+    ) -> Result<(), BookError> {
         let (site, path) = (Id(site), Path::new(&path));
         self.write(path, |state, running| {
-            state.write(WhichPaper::ClimbSheets, &site, path, running)
+            state.write(WhichPaper::ClimbSheets, &entries, &site, path, running)
         })
     }
 

@@ -2,6 +2,9 @@
 
 use std::path::{Path, PathBuf};
 
+use serde::de::DeserializeOwned;
+
+use super::entries::Entered;
 use super::inner::Inner;
 use super::judged::{Answers, JudgedSite, judge_loaded, kept_answers};
 use super::long_work::Running;
@@ -10,19 +13,26 @@ use crate::handover::paper::Sheet;
 use crate::handover::{
     PaperInput, climb_sheets, site_summary, write_csv, write_geojson, write_geopackage,
 };
+use crate::pages::{CommandKind, Entry};
 use crate::photo::report_copy;
-use crate::record::{Id, Moment, Photo};
+use crate::record::{Id, Moment, Photo, ReportFor};
 use crate::store::Snapshot;
 use crate::words::{UnitSystem, Words};
-
-/// Longest edge and quality of a photo in a paper for mail.
-const PAPER_PHOTO: (u32, u8) = (800, 75);
 
 /// Which paper.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum WhichPaper {
     Summary,
     ClimbSheets,
+}
+
+impl WhichPaper {
+    fn command(self) -> CommandKind {
+        match self {
+            WhichPaper::Summary => CommandKind::WriteSummary,
+            WhichPaper::ClimbSheets => CommandKind::WriteClimbSheets,
+        }
+    }
 }
 
 /// Which map file.
@@ -63,14 +73,19 @@ impl Inner {
 }
 
 impl PaperState {
-    /// Writes a paper of a site.
+    /// Writes a paper of a site, as the entries of its offer say: in the reader's language and for
+    /// mail where they say nothing.
     pub(super) fn write(
         &self,
         which: WhichPaper,
+        entries: &[Entry],
         site: &Id,
         path: &Path,
         running: &Running<'_>,
     ) -> Result<(), BookError> {
+        let chosen = Entered::read(which.command(), entries, &self.words)?;
+        let language = choice(&chosen, "language").unwrap_or(self.words.language());
+        let made_for = choice(&chosen, "photos").unwrap_or(ReportFor::Mail);
         running.go_on(0, 100)?;
         let judged = self.judged(site)?;
         running.go_on(1, 100)?;
@@ -78,14 +93,14 @@ impl PaperState {
         let input = PaperInput {
             file: &judged.loaded.file,
             judgement: &judged.judged,
-            words: self.words,
+            words: Words::new(language, self.words.units()),
             made: self.now,
             sheet: match self.words.units() {
                 UnitSystem::Metric => Sheet::A4,
                 UnitSystem::Imperial => Sheet::UsLetter,
             },
             photo: &|photo: &Photo| {
-                let (edge_px, quality) = PAPER_PHOTO;
+                let (edge_px, quality) = (made_for.max_px(), made_for.quality());
                 report_copy(&photos.join(&photo.file), edge_px, quality)
             },
         };
@@ -121,4 +136,10 @@ impl PaperState {
         let at_hand: Answers = kept_answers(&reader, &loaded.file)?;
         judge_loaded(loaded, self.today, self.hour, &at_hand)
     }
+}
+
+/// What was chosen for the field of a paper.
+fn choice<T: DeserializeOwned>(chosen: &Entered, field: &str) -> Option<T> {
+    let (_, value) = chosen.values().find(|(ask, _)| ask.field == field)?;
+    T::deserialize(value).ok()
 }

@@ -1,12 +1,14 @@
 //! The page of what is handed over: what is still missing first, then the papers, the map
 //! files, and the pack for another phone.
 
+use serde_json::json;
+
 use super::command_kind::CommandKind;
 use super::desk::PageDesk;
 use super::line::{LineState, PageLine};
 use super::offer::Offer;
 use super::page::PageAddress;
-use crate::record::{Id, Site, SiteJudgement, Verdict};
+use crate::record::{Id, ReportFor, Site, SiteJudgement, Verdict};
 use crate::words::{Said, Worded};
 
 /// What is handed over of a site.
@@ -31,6 +33,7 @@ pub struct HandOverPage {
 /// The page of what is handed over.
 pub fn hand_over_page(desk: &PageDesk, site: &Site, judged: &SiteJudgement) -> HandOverPage {
     let no_trees = site.trees.is_empty();
+    let usual = json!({"language": desk.words.language(), "photos": ReportFor::Mail});
     let papers = [
         CommandKind::WriteSummary,
         CommandKind::WriteClimbSheets,
@@ -38,7 +41,7 @@ pub fn hand_over_page(desk: &PageDesk, site: &Site, judged: &SiteJudgement) -> H
         CommandKind::WriteGeoJson,
         CommandKind::WriteGeoPackage,
     ]
-    .map(|command| desk.offer(command, &site.id, None));
+    .map(|command| desk.offer(command, &site.id, Some(&usual)));
     let packs = [CommandKind::WritePack, CommandKind::ReadPack]
         .map(|command| desk.offer(command, &site.id, None));
     HandOverPage {

@@ -37,4 +37,4 @@ pub use gps::{CameraDirection, North};
 pub use import::{MAX_FILE_BYTES, import_photo};
 pub use imported::{ImportedPhoto, PhotoFiles, photo_files};
 pub use pixels::{SMALL_EDGE_PX, VIEW_EDGE_PX};
-pub use report::{ReportFor, ReportPicture, report_copy, report_picture};
+pub use report::{ReportPicture, report_copy, report_picture};

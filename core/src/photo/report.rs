@@ -9,18 +9,10 @@ use super::file::{Contents, read_within};
 use super::import::{MAX_FILE_BYTES, refused};
 use super::pixels::{encode_jpeg, fit};
 use crate::error::BookError;
-
-/// What a report is made for.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum ReportFor {
-    /// 800 px, quality 75.
-    Mail,
-    /// 1280 px, quality 80.
-    Print,
-}
+use crate::record::ReportFor;
 
 impl ReportFor {
-    /// Longest edge in pixels.
+    /// Longest edge of a photo in pixels.
     pub fn max_px(self) -> u32 {
         match self {
             ReportFor::Mail => 800,

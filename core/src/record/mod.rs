@@ -58,7 +58,7 @@ pub use pack::{
     PACK_CHANGES, PACK_FORMAT, PACK_HEAD, PACK_LARGEST, PACK_MOST_PHOTOS, PACK_PHOTOS, PackHead,
     PackedChanges, PackedPhoto, PackedSite, hash_of_photo,
 };
-pub use photo::Photo;
+pub use photo::{Photo, ReportFor};
 pub use place::{ACCURACY_M, LAT_DEG, LON_DEG, LatLon, Position, PositionMethod};
 pub use quantity::Quantity;
 pub use reason::{Arg, ArgValue, Reason};

@@ -8,6 +8,16 @@ use super::id::{Id, Moment};
 use super::measures::BEARING_DEG;
 use super::place::Position;
 
+/// What a paper with photos is made for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, uniffi::Enum)]
+#[serde(rename_all = "snake_case")]
+pub enum ReportFor {
+    /// To be mailed: small photos.
+    Mail,
+    /// To be printed: sharp photos.
+    Print,
+}
+
 /// A photo.
 #[skip_serializing_none]
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, uniffi::Record)]

@@ -110,6 +110,7 @@ worded! {
     Priority { Immediate, Soon, Season, Routine }
     Daylight { Day, Dusk, Dark }
     UnitSystem { Metric, Imperial }
+    ReportFor { Mail, Print }
     Language { English, Spanish }
 }
 

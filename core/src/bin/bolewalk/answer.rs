@@ -52,3 +52,12 @@ pub fn words(imperial: bool) -> Words {
     };
     Words::new(Language::English, units)
 }
+
+/// The language of a paper by its code: `en`, `es`.
+pub fn language(code: &str) -> Result<Language, String> {
+    match code {
+        "en" => Ok(Language::English),
+        "es" => Ok(Language::Spanish),
+        _ => Err("en for English, es for Spanish".to_owned()),
+    }
+}

@@ -6,11 +6,11 @@ use std::process::ExitCode;
 use bolewalk_core::error::BookError;
 use bolewalk_core::handover::paper::Sheet;
 use bolewalk_core::handover::{PaperInput, climb_sheets, site_summary};
-use bolewalk_core::photo::{ReportFor, report_copy};
-use bolewalk_core::record::{Day, SiteJudgement};
-use bolewalk_core::words::{Said, Words};
+use bolewalk_core::photo::report_copy;
+use bolewalk_core::record::{Day, ReportFor, SiteJudgement};
+use bolewalk_core::words::{Language, Said, Words};
 
-use super::answer::{tell, words};
+use super::answer::{language, tell, words};
 use super::clock::now;
 use super::place::Place;
 use super::progress::Progress;
@@ -47,6 +47,9 @@ pub struct Asked {
     /// Feet, inches and pounds instead of metres, centimetres and kilograms.
     #[arg(long)]
     imperial: bool,
+    /// The language of the papers: en or es.
+    #[arg(long, default_value = "en", value_parser = language)]
+    language: Language,
 }
 
 pub fn summary(asked: &Asked) -> Result<ExitCode, BookError> {
@@ -54,7 +57,7 @@ pub fn summary(asked: &Asked) -> Result<ExitCode, BookError> {
     let judgement = place.judged(asked.date, asked.hour)?;
     std::fs::create_dir_all(&asked.out).map_err(|cause| BookError::writing(&asked.out, &cause))?;
     let look = PaperLook {
-        words: words(asked.imperial),
+        words: Words::new(asked.language, words(asked.imperial).units()),
         sheet: if asked.a4 { Sheet::A4 } else { Sheet::UsLetter },
         made_for: if asked.print {
             ReportFor::Print

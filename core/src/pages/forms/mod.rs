@@ -5,6 +5,7 @@ mod book;
 mod crew;
 mod finding;
 mod inspection;
+mod paper;
 mod photo;
 mod section;
 mod site;
@@ -51,6 +52,8 @@ pub fn asks_of(command: CommandKind) -> &'static [Ask] {
         C::AddPhoto => photo::ADD,
         C::ChangePhoto => photo::CHANGE,
         C::AddRisk => photo::RISK,
+        C::WriteSummary => paper::SUMMARY,
+        C::WriteClimbSheets => paper::CLIMB_SHEETS,
         C::Undo
         | C::Redo
         | C::SettleValue
@@ -75,11 +78,9 @@ pub fn asks_of(command: CommandKind) -> &'static [Ask] {
         | C::RemovePhoto
         | C::RemoveRisk
         | C::SignJudgement
-        | C::WriteSummary
         | C::WriteTable
         | C::WriteGeoJson
         | C::WriteGeoPackage
-        | C::WriteClimbSheets
         | C::WritePack
         | C::ReadPack
         | C::ImportSiteFile

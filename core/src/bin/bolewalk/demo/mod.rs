@@ -10,8 +10,7 @@ use std::process::ExitCode;
 use bolewalk_core::error::BookError;
 use bolewalk_core::handover::paper::Sheet;
 use bolewalk_core::intake::make_unique;
-use bolewalk_core::photo::ReportFor;
-use bolewalk_core::record::{Id, SiteFile};
+use bolewalk_core::record::{Id, ReportFor, SiteFile};
 use bolewalk_core::store::{Author, PHOTOS, Store};
 use bolewalk_core::words::{Said, Words};
 
