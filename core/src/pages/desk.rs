@@ -169,7 +169,7 @@ impl<'a> PageDesk<'a> {
                 Some(known) => self.words.say(
                     "summary.species-in-full",
                     &[
-                        ("common", Said::Text(&known.common_name)),
+                        ("common", Said::Text(&self.words.species_name(known))),
                         ("latin", Said::Text(&known.latin_name)),
                     ],
                 ),

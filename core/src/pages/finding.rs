@@ -112,14 +112,6 @@ fn lines(desk: &PageDesk, finding: &Finding) -> Vec<PageLine> {
     lines
 }
 
-fn sentence(code: &DefectCode, grade: u32) -> Option<&String> {
-    match grade {
-        1 => code.grade_1.as_ref(),
-        2 => code.grade_2.as_ref(),
-        _ => code.grade_3.as_ref(),
-    }
-}
-
 /// A grade without a sentence cannot be chosen.
 fn tiles(desk: &PageDesk, code: &DefectCode, finding: &Finding) -> Vec<GradeTile> {
     (1..=3)
@@ -127,7 +119,7 @@ fn tiles(desk: &PageDesk, code: &DefectCode, finding: &Finding) -> Vec<GradeTile
             Some(GradeTile {
                 grade,
                 words: desk.say(&format!("grade.{grade}")),
-                sentence: sentence(code, grade)?.clone(),
+                sentence: desk.words.grade_sentence(code, grade)?,
                 chosen: finding.grade == Some(grade),
             })
         })
@@ -147,9 +139,10 @@ fn offers(
         if let (InputKind::Choice { choices }, Some(code)) = (&mut input.kind, code) {
             choices.retain_mut(|choice| {
                 let step = choice.id.parse().unwrap_or(0);
-                let said = sentence(code, step);
-                choice.help = said.cloned().unwrap_or_default();
-                said.is_some()
+                let said = desk.words.grade_sentence(code, step);
+                let is_there = said.is_some();
+                choice.help = said.unwrap_or_default();
+                is_there
             });
         }
     }

@@ -71,6 +71,12 @@ fn has_words(text: &str) -> bool {
     })
 }
 
+/// Entries whose English stands in a table of data.
+fn english_is_data(id: &str) -> bool {
+    let grade = id.starts_with("grade-") && id.len() > "grade-1".len();
+    id.starts_with("species-") || grade
+}
+
 fn others() -> impl Iterator<Item = Language> {
     Language::ALL
         .into_iter()
@@ -81,7 +87,8 @@ fn others() -> impl Iterator<Item = Language> {
 fn every_catalogue_has_the_same_entries() {
     let english: BTreeSet<&str> = entries(Language::English).into_keys().collect();
     for language in others() {
-        let own: BTreeSet<&str> = entries(language).into_keys().collect();
+        let own = entries(language).into_keys();
+        let own: BTreeSet<&str> = own.filter(|id| !english_is_data(id)).collect();
         let missing: Vec<_> = english.difference(&own).collect();
         let spare: Vec<_> = own.difference(&english).collect();
         assert!(missing.is_empty(), "{language:?} lacks {missing:?}");

@@ -15,6 +15,7 @@ mod numbers;
 mod reading;
 mod reasons;
 mod shown;
+mod starters;
 mod terms;
 mod units;
 

@@ -48,7 +48,8 @@ fn sentence(desk: &PaperDesk, finding: &Finding) -> Rich {
         .plain(". ");
     let meaning = finding
         .grade
-        .and_then(|grade| desk.codes.sentence(&finding.code, grade));
+        .zip(desk.codes.code(&finding.code))
+        .and_then(|(grade, code)| desk.words.grade_sentence(code, grade));
     if let Some(meaning) = meaning {
         rich = rich.plain(meaning);
     }

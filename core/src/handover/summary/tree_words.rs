@@ -1,7 +1,7 @@
 //! How a tree, its measures and its work are said to a client.
 
 use crate::handover::paper_input::{PaperDesk, TreeSeen};
-use crate::judge::wood::{find_species, species_id};
+use crate::judge::wood::find_species;
 use crate::record::{
     ClimbNeed, Look, OtherAccess, Priority, Quantity, Verdict, WayOfWorking, Work,
 };
@@ -16,13 +16,7 @@ impl PaperDesk<'_> {
         let Some(species) = find_species(written) else {
             return written.clone();
         };
-        let key = format!("species.{}", species_id(species));
-        let common = if self.words.has(&key) {
-            self.say(&key)
-        } else {
-            species.common_name.clone()
-        };
-        self.alone(&common)
+        self.alone(&self.words.species_name(species))
     }
 
     /// The common name with the Latin one.

@@ -9,7 +9,7 @@ pub fn species(tree: &Tree, words: &Words) -> String {
     match &tree.species {
         None => words.say("summary.species-unknown", &[]),
         Some(written) => find_species(written)
-            .map_or_else(|| written.clone(), |species| species.common_name.clone()),
+            .map_or_else(|| written.clone(), |species| words.species_name(species)),
     }
 }
 
