@@ -151,6 +151,19 @@ CREATE TABLE inspection (
     "next_look" TEXT
 ) STRICT;
 CREATE TABLE judgement_cache (key TEXT PRIMARY KEY, site TEXT, value TEXT NOT NULL) STRICT;
+CREATE TABLE logged_climb (
+    id TEXT PRIMARY KEY,
+    parent TEXT,
+    site TEXT,
+    ord REAL NOT NULL,
+    gone INTEGER NOT NULL,
+    "on" TEXT,
+    "place" TEXT,
+    "height_m" REAL,
+    "system" TEXT,
+    "with_whom" TEXT,
+    "note" TEXT
+) STRICT;
 CREATE TABLE overhead_line (
     id TEXT PRIMARY KEY,
     parent TEXT,
@@ -398,6 +411,7 @@ CREATE INDEX finding_site ON finding (site);
 CREATE INDEX inspection_parent ON inspection (parent);
 CREATE INDEX inspection_site ON inspection (site);
 CREATE INDEX judgement_cache_site ON judgement_cache (site);
+CREATE INDEX logged_climb_parent ON logged_climb (parent);
 CREATE INDEX overhead_line_parent ON overhead_line (parent);
 CREATE INDEX overhead_line_site ON overhead_line (site);
 CREATE INDEX own_edit_site ON own_edit (site, no);

@@ -524,6 +524,7 @@ noun-photo = photo
 noun-risk-entry = risk entry
 noun-person = person
 noun-sign-off = sign-off
+noun-logged-climb = climb in the log
 noun-gear = piece of gear
 noun-defect-code = code in the codebook
 noun-house-value = house value
@@ -605,6 +606,7 @@ fault-no-position = This is no position on Earth. Wait for a fix and take it aga
 fault-thunder-both = Thunder was heard, or none was: one of the two.
 fault-grade-without-sentence = This code has no sentence for this grade, so it cannot be graded so. Write the sentence in the codebook first.
 fault-wall-beyond-middle = This wall would reach beyond the middle of the stem. Measure wall or stem again.
+fault-climbs-with-self = Nobody climbs alone. Name who stayed within reach.
 fault-signs-off-self = Nobody signs off an own skill. Name the person who confirmed it.
 fault-nothing-to-draw = There is nothing to draw yet. Take a position for the plan, a height for the side view, a girth for the section.
 fault-nothing-to-undo = There is nothing to take back here.
@@ -675,6 +677,7 @@ person-throw_m-why = An anchor counts only if somebody can set a line over it.
 gear-rating_kn-why = Every link from the climber to the tree has to carry its rated load.
 gear-diameter_mm-why = Rope, hitch cord and devices have to fit each other.
 gear-length_m-why = The line has to reach the ground from the anchor.
+logged_climb-height_m-why = Training goes from low to high.
 sign_off-seconds-why = Noted to see progress. It is never required.
 finding-height_m-why = A defect on the route or under the anchor weighs more than one elsewhere.
 finding-aspect_ratio-why = A union of two stems of nearly the same size is weaker.
@@ -708,6 +711,7 @@ weather-wind_force-why = Wind moves the anchor and carries pieces away.
 weather-temperature_c-why = Heat and frost wear people down, and frost makes wood brittle.
 weather-humidity_pct-why = Humid heat is harder on a climber than dry heat.
 weather-thunder_min_ago-why = Nobody is in a tree until thunder has been silent long enough.
+settings-text_size_pct-why = On top of the size that the phone itself is set to.
 
 ## Judge: stops, gaps, caps, limits, rules
 
@@ -1012,6 +1016,58 @@ work-score = score
 
 # Pages.
 page-book = Field book
+page-book-lead = No properties yet. Add the one you stand on: a name is ready, and everything else can wait. Or bring a site file in.
+page-site-of-day = Property of { $day }
+page-nothing-found = Nothing fits “{ $search }”. Shorten it, or clear the search to see all.
+page-away-km = { $far } km away
+page-away-mi = { $far } mi away
+page-here = here
+page-backup = Last backup
+page-never-backed-up = none yet
+page-backup-why = A lost or broken phone takes with it what was entered since the last backup.
+page-damage = Damage
+page-damage-kept = repaired on { $day }; the damaged files are kept in “{ $kept }”
+page-settings = Settings
+page-left-hand = left
+page-right-hand = right
+page-people = People
+page-people-count = { $count ->
+    [0] nobody yet
+    [one] one person
+   *[other] { $count } people
+}
+page-people-lead = Nobody yet. Add whoever climbs or stands ready: who may climb follows from what was signed off.
+page-training-next = { $done } of { $of } skills confirmed · next: { $next }
+page-training-all = all { $of } skills confirmed
+page-skill-next = not confirmed yet: this one comes next
+page-skill-later = not confirmed; others come first
+page-knots-known = every knot that a climber needs is confirmed, below
+page-knots-missing = still to confirm, below: { $knots }
+page-knots-lead = A knot is known when it is tied, dressed, set and loaded, low to the ground, without a fault. Under { $aim } is an aim, and is never required.
+page-knot-needed = not confirmed yet; a climber needs it
+page-knot-later = not confirmed
+page-tied-in = tied in { $time }
+page-not-yet = begins on that day
+page-holds-until = until { $day }
+page-ended-on = ended on { $day }
+page-climbs-lead = Every climb in training is logged: low before high, and never alone.
+page-climb-at = { $day } · { $place }
+page-climbed-with = with { $who }
+page-above-limit = above the height limit
+page-gear = Gear
+page-gear-lead = No gear yet. Enter what carries people first: a piece without a recorded check is not used.
+page-gear-barred = { $count ->
+    [0] all in order
+    [one] one piece must not be used
+   *[other] { $count } pieces must not be used
+}
+page-gear-out-of-use = Out of use
+page-gear-not-to-be-used = Not to be used
+page-gear-in-order = In order
+page-bring-back-first = It is out of use. Bring it back first.
+page-first-use = first used { $day }
+page-used-by = used by { $name }
+page-site-lead = No trees yet. Begin at the gate: add the first tree where you stand. The rescue plan and today’s visit come before anybody climbs.
 page-today = Today
 page-missing = not known yet
 page-tree-count = { $count ->
@@ -1023,10 +1079,8 @@ page-client-and-trees = { $client } · { $trees }
 page-trainee = trainee
 page-up-to = up to { $height }
 page-signed-off = by { $by }, { $day }
-page-out-of-use = out of use: { $why }
 page-next-check = next check { $day }
 page-last-check = last check { $day }
-page-never-checked = no check recorded
 page-corners = { $count ->
     [one] one corner
    *[other] { $count } corners
@@ -1097,6 +1151,10 @@ report-for-mail = to mail: small photos
 report-for-print = to print: sharp photos
 unit-system-metric = meters and kilograms
 unit-system-imperial = feet and pounds
+theme-follow-phone = as the phone is
+theme-light = light
+theme-dark = dark
+theme-bright-sun = for bright sun
 noun-value = value
 noun-record = record
 
@@ -1137,6 +1195,9 @@ done-look = Noted.
 done-measure = Measured.
 done-grade = Graded.
 done-clear = Cleared.
+done-check = Checked.
+done-put_out = Out of use.
+done-bring_back = Back in use.
 done-sound = Recorded.
 done-read = Recorded.
 done-test = Recorded.
@@ -1171,7 +1232,7 @@ pack-taken = Taken in: { $changes ->
 pack-nothing-new = Nothing new: everything in this pack was here already.
 
 # What a button says: `offer.<id of the command>`.
-offer-settings-change = Units and name
+offer-settings-change = Change the settings
 offer-edit-undo = Undo
 offer-edit-redo = Redo
 offer-value-settle = This one holds
@@ -1182,8 +1243,14 @@ offer-person-change = Change the person
 offer-person-remove = Remove the person
 offer-sign_off-add = Sign off a skill
 offer-sign_off-remove = Remove the sign-off
+offer-climb_log-add = Log a climb
+offer-climb_log-change = Change the entry
+offer-climb_log-remove = Remove the entry
 offer-gear-add = Add gear
 offer-gear-change = Change the gear
+offer-gear-check = Checked today
+offer-gear-put_out = Put out of use
+offer-gear-bring_back = Bring back into use
 offer-gear-remove = Remove the gear
 offer-site-add = Add a property
 offer-site-change = Change the property
@@ -1249,7 +1316,11 @@ offer-site_file-import = Bring a site file in
 offer-book-backup = Make a backup
 
 # Labels of inputs: `input.<id of the input>`.
+input-settings-language = Language
 input-settings-units = Units
+input-settings-theme = Colors
+input-settings-text_size = Size of letters
+input-settings-left_hand = For the left hand
 input-settings-person = Who holds this phone
 input-person-name = Name
 input-person-trainee = Trainee
@@ -1263,6 +1334,12 @@ input-sign_off-by = Confirmed by
 input-sign_off-on = On
 input-sign_off-until = Until
 input-sign_off-seconds = Time it took
+input-climb_log-on = On
+input-climb_log-place = Property and tree
+input-climb_log-height = Height reached
+input-climb_log-system = Rope system
+input-climb_log-with_whom = With whom
+input-climb_log-note = Note
 input-gear-name = Name or mark
 input-gear-kind = What it is
 input-gear-rating = Rating
@@ -1450,6 +1527,11 @@ input-risk-consequences = Consequences
 
 # Why something other than a number is asked: `<id of the input>.why`.
 settings-person-why = Every change carries the name of who made it.
+settings-theme-why = The colors for bright sun have the strongest contrast.
+settings-left_hand-why = Buttons then lie under the left thumb.
+person-electrical-why = Without a recorded qualification the distances for everybody hold.
+climb_log-with_whom-why = Somebody signed off stays within reach of a trainee.
+gear-out_of_use-why = Whoever finds it has to know why it must not be used.
 site-client-why = The summary is made out to the client.
 site-address-why = The crew, and an ambulance, have to find the place.
 site-rule_set-why = Distances and limits come from the rules of the region.

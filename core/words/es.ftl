@@ -551,6 +551,7 @@ noun-photo = foto
 noun-risk-entry = evaluación de riesgo
 noun-person = persona
 noun-sign-off = habilitación
+noun-logged-climb = trepa anotada
 noun-gear = pieza de equipo
 noun-defect-code = código del libro
 noun-house-value = valor propio
@@ -633,6 +634,7 @@ fault-thunder-both = O se oyeron truenos o no se oyó ninguno: una de las dos co
 fault-grade-without-sentence = Este código no tiene frase para este grado, así que no se le puede dar. Escribir antes la frase en el libro de códigos.
 fault-wall-beyond-middle = Esta pared pasaría del centro del fuste. Medir otra vez la pared o el fuste.
 fault-signs-off-self = Nadie se habilita a sí mismo. Nombrar a la persona que lo confirmó.
+fault-climbs-with-self = Nadie trepa a solas. Nombrar a quien estuvo al alcance.
 fault-nothing-to-draw = Todavía no hay nada que dibujar. Tomar una posición para el plano, una altura para la vista lateral, un perímetro para la sección.
 fault-nothing-to-undo = Aquí no hay nada que deshacer.
 fault-nothing-to-redo = Aquí no hay nada que rehacer.
@@ -699,6 +701,8 @@ load_test-mass_kg-why = Una prueba solo dice algo hasta la carga que de verdad c
 person-mass_with_gear_kg-why = El anclaje carga con la persona y todo su equipo.
 person-height_limit_m-why = Quien está en formación trepa solo hasta la altura acordada.
 person-throw_m-why = Un anclaje cuenta solo si alguien puede pasar una línea por él.
+logged_climb-height_m-why = En formación se va de bajo a alto.
+settings-text_size_pct-why = Además del tamaño que tenga puesto el teléfono.
 gear-rating_kn-why = Cada eslabón entre la persona y el árbol tiene que soportar su carga nominal.
 gear-diameter_mm-why = Cuerda, cordino y aparatos tienen que casar entre sí.
 gear-length_m-why = La cuerda tiene que llegar del anclaje al suelo.
@@ -1039,6 +1043,58 @@ work-score = puntuación
 
 # Pages.
 page-book = Cuaderno de campo
+page-book-lead = Todavía no hay propiedades. Añadir aquella en la que se está: el nombre ya va puesto, y lo demás puede esperar. O incorporar un archivo de propiedad.
+page-site-of-day = Propiedad del { $day }
+page-nothing-found = Nada coincide con «{ $search }». Acortar la búsqueda, o borrarla para ver todo.
+page-away-km = a { $far } km
+page-away-mi = a { $far } mi
+page-here = aquí
+page-backup = Última copia
+page-never-backed-up = ninguna todavía
+page-backup-why = Un teléfono perdido o roto se lleva lo anotado desde la última copia.
+page-damage = Daños
+page-damage-kept = reparado el { $day }; los archivos dañados están en «{ $kept }»
+page-settings = Ajustes
+page-left-hand = izquierda
+page-right-hand = derecha
+page-people = Personas
+page-people-count = { $count ->
+    [0] nadie todavía
+    [one] una persona
+   *[other] { $count } personas
+}
+page-people-lead = Nadie todavía. Añadir a quien trepa o está listo para el rescate: quién puede trepar depende de sus habilitaciones.
+page-training-next = { $done } de { $of } habilidades confirmadas · sigue: { $next }
+page-training-all = confirmadas las { $of } habilidades
+page-skill-next = sin confirmar todavía: es la que sigue
+page-skill-later = sin confirmar; antes van otras
+page-knots-known = confirmados, abajo, todos los nudos que necesita quien trepa
+page-knots-missing = faltan por confirmar, abajo: { $knots }
+page-knots-lead = Un nudo se sabe cuando se hace, se peina, se azoca y se carga, cerca del suelo y sin fallo. Menos de { $aim } es una meta, nunca una obligación.
+page-knot-needed = sin confirmar todavía; quien trepa lo necesita
+page-knot-later = sin confirmar
+page-tied-in = hecho en { $time }
+page-not-yet = vale desde ese día
+page-holds-until = hasta el { $day }
+page-ended-on = terminó el { $day }
+page-climbs-lead = En formación se anota cada trepa: primero bajo, después alto, y nunca a solas.
+page-climb-at = { $day } · { $place }
+page-climbed-with = con { $who }
+page-above-limit = por encima del límite de altura
+page-gear = Equipo
+page-gear-lead = Todavía no hay equipo. Anotar primero lo que sostiene a personas: una pieza sin revisión anotada no se usa.
+page-gear-barred = { $count ->
+    [0] todo en orden
+    [one] una pieza no se debe usar
+   *[other] { $count } piezas no se deben usar
+}
+page-gear-out-of-use = Fuera de uso
+page-gear-not-to-be-used = No usar
+page-gear-in-order = En orden
+page-bring-back-first = Está fuera de uso. Antes hay que volver a ponerla en uso.
+page-first-use = primer uso { $day }
+page-used-by = lo usa { $name }
+page-site-lead = Todavía no hay árboles. Empezar por la entrada: añadir el primer árbol donde se está. El plan de rescate y la visita de hoy van antes de que nadie trepe.
 page-today = Hoy
 page-missing = aún no se sabe
 page-tree-count = { $count ->
@@ -1050,10 +1106,8 @@ page-client-and-trees = { $client } · { $trees }
 page-trainee = en formación
 page-up-to = hasta { $height }
 page-signed-off = por { $by }, { $day }
-page-out-of-use = fuera de uso: { $why }
 page-next-check = próxima revisión { $day }
 page-last-check = última revisión { $day }
-page-never-checked = no consta ninguna revisión
 page-corners = { $count ->
     [one] una esquina
    *[other] { $count } esquinas
@@ -1124,6 +1178,10 @@ report-for-mail = para correo: fotos pequeñas
 report-for-print = para imprimir: fotos nítidas
 unit-system-metric = metros y kilogramos
 unit-system-imperial = pies y libras
+theme-follow-phone = como el teléfono
+theme-light = claros
+theme-dark = oscuros
+theme-bright-sun = para pleno sol
 noun-value = valor
 noun-record = registro
 
@@ -1164,6 +1222,9 @@ done-look = Anotado.
 done-measure = Medido.
 done-grade = Grado puesto.
 done-clear = Dado por bueno.
+done-check = Revisado.
+done-put_out = Fuera de uso.
+done-bring_back = De nuevo en uso.
 done-sound = Guardado.
 done-read = Guardado.
 done-test = Guardado.
@@ -1198,7 +1259,7 @@ pack-nothing-new = Nada nuevo: todo lo de este paquete ya estaba aquí.
 # A pack that was written, and one that was taken in.
 
 # What a button says: `offer.<id of the command>`.
-offer-settings-change = Unidades y nombre
+offer-settings-change = Cambiar los ajustes
 offer-edit-undo = Deshacer
 offer-edit-redo = Rehacer
 offer-value-settle = Vale este
@@ -1209,8 +1270,14 @@ offer-person-change = Cambiar la persona
 offer-person-remove = Quitar la persona
 offer-sign_off-add = Dar una habilitación
 offer-sign_off-remove = Quitar la habilitación
+offer-climb_log-add = Anotar una trepa
+offer-climb_log-change = Cambiar la anotación
+offer-climb_log-remove = Quitar la anotación
 offer-gear-add = Añadir equipo
 offer-gear-change = Cambiar el equipo
+offer-gear-check = Revisado hoy
+offer-gear-put_out = Poner fuera de uso
+offer-gear-bring_back = Volver a usar
 offer-gear-remove = Quitar el equipo
 offer-site-add = Añadir una propiedad
 offer-site-change = Cambiar la propiedad
@@ -1277,6 +1344,10 @@ offer-book-backup = Hacer una copia de seguridad
 
 # Labels of inputs: `input.<id of the input>`.
 input-settings-units = Unidades
+input-settings-language = Idioma
+input-settings-theme = Colores
+input-settings-text_size = Tamaño de letra
+input-settings-left_hand = Para la mano izquierda
 input-settings-person = Quién lleva este teléfono
 input-person-name = Nombre
 input-person-trainee = En formación
@@ -1290,6 +1361,12 @@ input-sign_off-by = Lo confirma
 input-sign_off-on = El día
 input-sign_off-until = Hasta el
 input-sign_off-seconds = Tiempo que tardó
+input-climb_log-on = El día
+input-climb_log-place = Propiedad y árbol
+input-climb_log-height = Altura alcanzada
+input-climb_log-system = Sistema de cuerda
+input-climb_log-with_whom = Con quién
+input-climb_log-note = Nota
 input-gear-name = Nombre o marca
 input-gear-kind = Qué es
 input-gear-rating = Carga nominal
@@ -1477,6 +1554,11 @@ input-risk-consequences = Consecuencias
 
 # Why something other than a number is asked: `<id of the input>.why`.
 settings-person-why = Cada cambio lleva el nombre de quien lo hizo.
+settings-theme-why = Los colores para pleno sol tienen el mayor contraste.
+settings-left_hand-why = Los botones quedan entonces bajo el pulgar izquierdo.
+person-electrical-why = Sin cualificación anotada valen las distancias para todos.
+climb_log-with_whom-why = Alguien habilitado se queda al alcance de quien está en formación.
+gear-out_of_use-why = Quien la encuentre tiene que saber por qué no se debe usar.
 site-client-why = El resumen va a nombre del cliente.
 site-address-why = La cuadrilla, y una ambulancia, tienen que dar con el lugar.
 site-rule_set-why = Las distancias y los límites salen de las reglas de la región.

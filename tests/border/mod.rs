@@ -15,7 +15,7 @@ use std::sync::atomic::{AtomicU32, Ordering};
 use bolewalk_core::error::BookError;
 use bolewalk_core::field_book::{Done, FieldBook, FixedClock};
 use bolewalk_core::pages::{
-    BookPage, CommandKind, Entry, EntryValue, Page, PageAddress, SitePage, TreePage,
+    BookPage, CommandKind, Entry, EntryValue, Page, PageAddress, PeoplePage, SitePage, TreePage,
 };
 use bolewalk_core::record::{Id, Moment};
 
@@ -78,14 +78,21 @@ impl Hand {
     }
 
     fn book_page(&self) -> BookPage {
-        match self.book.page(PageAddress::Book).unwrap() {
+        match self.book.page(PageAddress::book()).unwrap() {
             Page::Book(page) => page,
             other => panic!("{other:?}"),
         }
     }
 
+    fn people_page(&self) -> PeoplePage {
+        match self.book.page(PageAddress::People).unwrap() {
+            Page::People(page) => page,
+            other => panic!("{other:?}"),
+        }
+    }
+
     fn site_page(&self, site: &Id) -> SitePage {
-        let address = PageAddress::Site { site: site.clone() };
+        let address = PageAddress::site(site);
         match self.book.page(address).unwrap() {
             Page::Site(page) => page,
             other => panic!("{other:?}"),

@@ -59,7 +59,9 @@ fn candidates(input: &OfferedInput) -> Vec<EntryValue> {
 }
 
 /// Refusals that a person can meet for entries which each fit by themselves.
-const MAY_BE_REFUSED: [&str; 5] = [
+const MAY_BE_REFUSED: [&str; 7] = [
+    "fault.signs-off-self",
+    "fault.climbs-with-self",
     "fault.tag-twice",
     "fault.thunder-both",
     "fault.top-below-base",
@@ -106,6 +108,20 @@ fn take_all_ways(hand: &Hand, offer: &Offer, taken: &mut u32) {
 fn offers_of(hand: &Hand, address: PageAddress) -> Vec<Offer> {
     match hand.book.page(address).unwrap() {
         Page::Book(page) => page.offers,
+        Page::Settings(page) => page.offers,
+        Page::People(page) => page.offers,
+        Page::Person(page) => {
+            let skills = page.skills.into_iter().flat_map(|one| one.offers);
+            let knots = page.knots.into_iter().flat_map(|one| one.offers);
+            let climbs = page.climbs.into_iter().flat_map(|one| one.offers);
+            let all = page.offers.into_iter().chain(skills);
+            all.chain(knots).chain(climbs).collect()
+        }
+        Page::Gear(page) => page
+            .offers
+            .into_iter()
+            .chain(page.pieces.into_iter().flat_map(|one| one.offers))
+            .collect(),
         Page::Site(page) => page.offers,
         Page::Tree(page) => page
             .offers
@@ -136,6 +152,23 @@ fn every_choice_and_both_ends_of_every_range_are_taken() {
         &[("settings.person", choice(ana.as_str()))],
     )
     .unwrap();
+    let trainee = [
+        ("person.name", words("Ben")),
+        ("person.trainee", EntryValue::YesNo { yes: true }),
+    ];
+    let ben = hand.made(CommandKind::AddPerson, &none, &trainee);
+    let climb = [
+        ("climb_log.place", words("Hill, tree 7")),
+        ("climb_log.height", number("3")),
+        ("climb_log.system", choice("moving_rope")),
+        ("climb_log.with_whom", words("Ana")),
+    ];
+    hand.made(CommandKind::LogClimb, &ben, &climb);
+    let saver = [
+        ("gear.name", words("Saver 2")),
+        ("gear.kind", choice("friction_saver")),
+    ];
+    hand.made(CommandKind::AddGear, &none, &saver);
     let (site, tree, inspection) = hand.site_with_tree();
     hand.act(CommandKind::StartVisit, &site, &[]).unwrap();
     let finding = [
@@ -154,8 +187,12 @@ fn every_choice_and_both_ends_of_every_range_are_taken() {
     let mut taken = 0;
     let mut commands = Vec::new();
     for address in [
-        PageAddress::Book,
-        PageAddress::Site { site: site.clone() },
+        PageAddress::book(),
+        PageAddress::Settings,
+        PageAddress::People,
+        PageAddress::Person { person: ben },
+        PageAddress::Gear,
+        PageAddress::site(&site),
         PageAddress::Finding { finding },
         PageAddress::Anchor { anchor },
         PageAddress::Tree { tree },

@@ -19,8 +19,12 @@ pub struct Shown {
 }
 
 /// What is no word: ids, paths, tokens, states.
-const NO_WORDS: [&str; 12] = [
+const NO_WORDS: [&str; 16] = [
     "id",
+    "skill",
+    "knot",
+    "theme",
+    "search",
     "token",
     "about",
     "command",

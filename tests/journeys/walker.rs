@@ -31,7 +31,7 @@ impl Walker {
             folder: tempfile::tempdir().unwrap(),
             clock,
             book: None,
-            address: PageAddress::Book,
+            address: PageAddress::book(),
             screen: Screen::default(),
             said: String::new(),
             files: 0,
@@ -118,7 +118,7 @@ impl Walker {
     fn open(&mut self, page: &str, of: Option<&str>) -> Walked {
         self.said.clear();
         if page == "book" {
-            self.address = PageAddress::Book;
+            self.address = PageAddress::book();
             return self.look();
         }
         let is_meant = |address: &PageAddress, words: &str| {
@@ -179,13 +179,16 @@ impl Walker {
                 .book()
                 .act(command, text("about"), entries.clone(), text("token"));
             self.said = match outcome {
-                Ok(done) => done.words,
+                Ok(done) => {
+                    self.address = done.go_to.unwrap_or(self.address.clone());
+                    done.words
+                }
                 Err(error) => self.words_of(error),
             };
         }
         self.look().or_else(|_| {
             // What the page was about is gone: the shell goes back to the book.
-            self.address = PageAddress::Book;
+            self.address = PageAddress::book();
             self.look()
         })
     }

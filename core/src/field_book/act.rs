@@ -4,7 +4,7 @@ use super::entries::Entered;
 use super::fill::defect;
 use super::inner::{Done, Inner};
 use crate::error::BookError;
-use crate::pages::{CommandKind, Entry};
+use crate::pages::{CommandKind, Entry, PageAddress};
 use crate::record::{
     AnchorPoint, ClimbPlan, Gear, Id, Noun, OverheadLine, Person, RiskEntry, StemSection, Work,
 };
@@ -32,6 +32,7 @@ impl Inner {
         self.see_room()?;
         let outcome = self.obey(command, about, entered)?;
         let done = Done {
+            go_to: page_made(command, &outcome.record),
             record: outcome.record,
             words: self
                 .settings
@@ -58,6 +59,8 @@ impl Inner {
             C::AddPerson => self.make_entered::<Person>(Noun::Person, None, entered),
             C::ChangePerson => self.change_entered::<Person>(Noun::Person, id, &entered),
             C::SignOffSkill => self.act_sign_off(id, entered),
+            C::LogClimb => self.act_log_climb(id, entered),
+            C::ChangeClimb => self.act_change_climb(id, &entered),
             C::AddGear => self.make_entered::<Gear>(Noun::Gear, None, entered),
             C::ChangeGear => self.change_entered::<Gear>(Noun::Gear, id, &entered),
 
@@ -110,6 +113,11 @@ impl Inner {
             C::AddRisk => self.make_entered::<RiskEntry>(Noun::RiskEntry, Some(id), entered),
             C::SignJudgement => self.act_sign_judgement(id),
 
+            C::CheckGear => self.act_check_gear(id, entered),
+            C::PutGearOut => self.change_entered::<Gear>(Noun::Gear, id, &entered.whole()?),
+            C::BringGearBack => self.act_bring_gear_back(id),
+
+            C::RemoveClimb => self.remove(Noun::LoggedClimb, id),
             C::RemovePerson => self.remove(Noun::Person, id),
             C::RemoveSignOff => self.remove(Noun::SignOff, id),
             C::RemoveGear => self.remove(Noun::Gear, id),
@@ -141,6 +149,18 @@ impl Inner {
                 Err(defect(detail))
             }
         }
+    }
+}
+
+/// The page of what a command makes, where that has one to go on with.
+fn page_made(command: CommandKind, made: &Id) -> Option<PageAddress> {
+    match command {
+        CommandKind::AddSite => Some(PageAddress::site(made)),
+        CommandKind::AddTree => Some(PageAddress::Tree { tree: made.clone() }),
+        CommandKind::AddPerson => Some(PageAddress::Person {
+            person: made.clone(),
+        }),
+        _ => None,
     }
 }
 

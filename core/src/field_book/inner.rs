@@ -10,6 +10,7 @@ use super::fill::defect;
 use super::judged::JudgedSite;
 use super::settings::Settings;
 use crate::error::BookError;
+use crate::pages::PageAddress;
 use crate::record::Id;
 use crate::store::{self, Author, Edit, Store};
 
@@ -31,6 +32,10 @@ pub struct Done {
     pub changes: u32,
     /// Whether this offer had been taken before, so that nothing was done again.
     pub done_before: bool,
+    /// The page to open now: that of the property, tree or person that was made. Nothing where the
+    /// page in front stays.
+    #[serde(default)]
+    pub go_to: Option<PageAddress>,
 }
 
 /// What the exported object guards.

@@ -9,7 +9,7 @@
 //! | `act` | which command does what |
 //! | one file a noun | `site`, `tree`, … the typed commands |
 //! | `judged`, `standing` | the judgement after each edit, and its cache |
-//! | `show`, `notices` | which address shows which page; what is told first |
+//! | `show`, `show_book`, `notices` | which address shows which page; what is told first |
 //! | `long_work`, `papers`, `bring_in`, `pack` | long work |
 
 mod act;
@@ -20,6 +20,7 @@ mod crew;
 mod entries;
 mod fill;
 mod finding;
+mod gear;
 mod inner;
 mod inspection;
 mod judged;
@@ -34,6 +35,7 @@ mod records;
 mod section;
 mod settings;
 mod show;
+mod show_book;
 mod sign;
 mod site;
 mod standing;

@@ -4,13 +4,13 @@ use chrono::DateTime;
 
 use super::inner::Inner;
 use crate::pages::{CommandKind, Unsettled};
-use crate::record::{Day, Id, Noun, Site};
-use crate::store::{LoadedSite, Standing};
+use crate::record::{Day, Id, Noun, Person, Site};
+use crate::store::{Book, LoadedSite, RemovedButChanged, Standing};
 use crate::words::{Said, Words};
 
 impl Inner {
     /// What opening found and did, and what of the book this version cannot read.
-    pub(super) fn notices_of_book(&self, unread: usize) -> Vec<String> {
+    pub(super) fn notices_of_book(&self, book: &Book) -> Vec<String> {
         let words = self.settings.words();
         let mut notices = Vec::new();
         let opening = self.store.opening();
@@ -28,7 +28,8 @@ impl Inner {
         if opening.upgraded_from.is_some() {
             notices.push(words.say("notice.upgraded", &[]));
         }
-        notices.extend(unread_notice(&words, unread));
+        notices.extend(standing_notice(&words, book.standing.len()));
+        notices.extend(unread_notice(&words, book.unread.len()));
         notices
     }
 
@@ -36,37 +37,51 @@ impl Inner {
     pub(super) fn notices_of_site(&self, loaded: &LoadedSite) -> Vec<String> {
         let words = self.settings.words();
         let mut notices = Vec::new();
-        if !loaded.standing.is_empty() {
-            let count = loaded.standing.len() as i64;
-            notices.push(words.say("notice.standing", &[("count", Said::Count(count))]));
-        }
+        notices.extend(standing_notice(&words, loaded.standing.len()));
         notices.extend(unread_notice(&words, loaded.unread.len()));
         notices
     }
 
     /// What a person has to settle on a site: an entry for every way to settle it.
     pub(super) fn unsettled(&self, loaded: &LoadedSite) -> Vec<Unsettled> {
+        let file = &loaded.file;
+        let mut unsettled = self.unsettled_values(&loaded.standing, &file.crew, Some(&file.site));
+        unsettled.extend(self.unsettled_removals(&loaded.removed_but_changed, &file.crew));
+        unsettled
+    }
+
+    /// The same for people, gear, codes and house values.
+    pub(super) fn unsettled_of_book(&self, book: &Book) -> Vec<Unsettled> {
+        let mut unsettled = self.unsettled_values(&book.standing, &book.crew, None);
+        unsettled.extend(self.unsettled_removals(&book.removed_but_changed, &book.crew));
+        unsettled
+    }
+
+    fn unsettled_values(
+        &self,
+        all: &[Standing],
+        crew: &[Person],
+        site: Option<&Site>,
+    ) -> Vec<Unsettled> {
         let words = self.settings.words();
-        let person = |id: &Id| {
-            let mut crew = loaded.file.crew.iter();
-            let known = crew.find(|person| person.id == *id);
-            known.map_or_else(|| id.to_string(), |person| person.name.clone())
-        };
         let mut unsettled = Vec::new();
-        for standing in &loaded.standing {
+        for standing in all {
             for value in &standing.values {
-                let said = words.say(
-                    "page.standing-value",
-                    &[
-                        ("what", Said::Text(&what_of(&words, standing))),
-                        (
-                            "tree",
-                            Said::Text(&tag_of(&loaded.file.site, &standing.record)),
-                        ),
-                        ("value", Said::Text(&plain(&value.value))),
-                        ("by", Said::Text(&person(&value.person))),
-                    ],
-                );
+                let said =
+                    words.say(
+                        "page.standing-value",
+                        &[
+                            ("what", Said::Text(&what_of(&words, standing))),
+                            (
+                                "tree",
+                                Said::Text(&site.map_or_else(String::new, |site| {
+                                    tag_of(site, &standing.record)
+                                })),
+                            ),
+                            ("value", Said::Text(&plain(&value.value))),
+                            ("by", Said::Text(&name_of(crew, &value.person))),
+                        ],
+                    );
                 unsettled.push(Unsettled {
                     command: CommandKind::SettleValue,
                     about: value.change.clone(),
@@ -74,14 +89,20 @@ impl Inner {
                 });
             }
         }
-        for removed in &loaded.removed_but_changed {
+        unsettled
+    }
+
+    fn unsettled_removals(&self, all: &[RemovedButChanged], crew: &[Person]) -> Vec<Unsettled> {
+        let words = self.settings.words();
+        let mut unsettled = Vec::new();
+        for removed in all {
             let noun = format!("noun.{}", removed.noun.replace('_', "-"));
             let said = words.say(
                 "page.removed-but-changed",
                 &[
                     ("noun", Said::Term(&noun)),
-                    ("removed", Said::Text(&person(&removed.removed_by))),
-                    ("changed", Said::Text(&person(&removed.changed_by))),
+                    ("removed", Said::Text(&name_of(crew, &removed.removed_by))),
+                    ("changed", Said::Text(&name_of(crew, &removed.changed_by))),
                 ],
             );
             for command in [CommandKind::KeepRemoved, CommandKind::RemoveAnew] {
@@ -94,6 +115,17 @@ impl Inner {
         }
         unsettled
     }
+}
+
+/// The name of a person; the id where the crew lacks it.
+fn name_of(crew: &[Person], id: &Id) -> String {
+    let known = crew.iter().find(|person| person.id == *id);
+    known.map_or_else(|| id.to_string(), |person| person.name.clone())
+}
+
+fn standing_notice(words: &Words, standing: usize) -> Option<String> {
+    let count = [("count", Said::Count(standing as i64))];
+    (standing > 0).then(|| words.say("notice.standing", &count))
 }
 
 fn unread_notice(words: &Words, unread: usize) -> Option<String> {

@@ -11,6 +11,7 @@ use super::inner::{Done, Inner};
 use super::long_work::{HowFarItIs, LongWork, Running};
 use super::pack::{PackAtHand, PackTaken, PackWritten};
 use super::papers::{MapFileKind, PaperState, WhichPaper};
+use super::settings::Settings;
 use crate::draw::Drawing;
 use crate::error::BookError;
 use crate::pages::{CommandKind, DrawingAddress, Entry, Page, PageAddress};
@@ -56,6 +57,14 @@ impl FieldBook {
     /// `NotFound` for a record that is not there; `Damaged`, `Busy` as the book reports.
     pub fn page(&self, address: PageAddress) -> Result<Page, BookError> {
         self.with(|inner| inner.page(&address))
+    }
+
+    /// This phone's settings, as a screen needs them: colours, size of letters, hand.
+    ///
+    /// # Errors
+    /// None so far.
+    pub fn settings(&self) -> Result<Settings, BookError> {
+        Ok(self.inner.lock().settings.clone())
     }
 
     /// Takes an offer: does what the command says to the record `about`. The same token a second
@@ -155,11 +164,13 @@ impl FieldBook {
         let file = read_with_photos(path, &codes, &photos, &running)?;
         let done = self.with(|inner| {
             let outcome = inner.put_site_file(&file)?;
+            let site = outcome.record.clone();
             Ok(Done {
                 record: outcome.record,
                 words: inner.settings.words().say("done.import", &[]),
                 changes: outcome.changes,
                 done_before: false,
+                go_to: Some(PageAddress::site(&site)),
             })
         })?;
         running.finish();

@@ -1,4 +1,4 @@
-//! This phone's settings: language, units, who holds it. They are no part of the log.
+//! This phone's settings: language, units, looks, who holds it. They are no part of the log.
 
 use serde::{Deserialize, Serialize};
 
@@ -7,7 +7,7 @@ use super::entries::Entered;
 use super::fill::{changed_record, defect};
 use super::inner::Inner;
 use crate::error::BookError;
-use crate::record::Id;
+use crate::record::{Id, TEXT_SIZE_PCT, Theme};
 use crate::store::Store;
 use crate::words::{Language, UnitSystem, Words};
 
@@ -24,6 +24,19 @@ pub struct Settings {
     /// Who holds this phone, by id; empty while nobody is named.
     #[serde(default)]
     pub person: Id,
+    /// The colours of the screen.
+    #[serde(default)]
+    pub theme: Theme,
+    /// Size of letters in percent, 100 to 150, on top of what the phone itself is set to.
+    #[serde(default = "usual_size")]
+    pub text_size_pct: f64,
+    /// Whether buttons lie for the left hand.
+    #[serde(default)]
+    pub left_hand: bool,
+}
+
+fn usual_size() -> f64 {
+    TEXT_SIZE_PCT.min
 }
 
 impl Default for Settings {
@@ -32,6 +45,9 @@ impl Default for Settings {
             language: Language::English,
             units: UnitSystem::Imperial,
             person: Id::default(),
+            theme: Theme::default(),
+            text_size_pct: usual_size(),
+            left_hand: false,
         }
     }
 }

@@ -3,7 +3,6 @@
 use std::cell::Cell;
 use std::path::Path;
 
-use super::fill::defect;
 use super::inner::Inner;
 use super::judged::JudgedSite;
 use super::records::unknown;
@@ -11,9 +10,8 @@ use crate::draw::Drawing;
 use crate::error::BookError;
 use crate::judge::codebook::{Codebook, starter_codes};
 use crate::pages::{
-    BookFacts, DrawingAddress, Page, PageAddress, PageDesk, PhotoPaths, SiteFacts, anchor_of,
-    anchor_page, book_page, drawing_of, finding_page, hand_over_page, judgement_page, site_page,
-    tree_page,
+    DrawingAddress, Page, PageAddress, PageDesk, PhotoPaths, anchor_of, anchor_page, drawing_of,
+    finding_page, hand_over_page, judgement_page, site_page, tree_page,
 };
 use crate::photo::photo_files;
 use crate::record::{DefectCode, Fault, Id, Noun};
@@ -22,10 +20,14 @@ impl Inner {
     /// The page at an address.
     pub(super) fn page(&mut self, address: &PageAddress) -> Result<Page, BookError> {
         match address {
-            PageAddress::Book => self.page_of_book(),
-            PageAddress::Site { site } => self.on_site(site, None, |desk, judged| {
+            PageAddress::Book { near, search } => self.page_of_book(*near, search),
+            PageAddress::Settings => self.page_of_settings(),
+            PageAddress::People => self.page_of_people(),
+            PageAddress::Person { person } => self.page_of_person(person),
+            PageAddress::Gear => self.page_of_gear(),
+            PageAddress::Site { site, search } => self.on_site(site, None, |desk, judged| {
                 let site = &judged.loaded.file.site;
-                Ok(Page::Site(site_page(desk, site, &judged.judged)))
+                Ok(Page::Site(site_page(desk, site, &judged.judged, search)))
             }),
             PageAddress::HandOver { site } => self.on_site(site, None, |desk, judged| {
                 let site = &judged.loaded.file.site;
@@ -98,47 +100,6 @@ impl Inner {
         self.holder(Noun::Inspection, &inspection)
     }
 
-    fn page_of_book(&mut self) -> Result<Page, BookError> {
-        let token = self.new_token();
-        let book = self.store.read().load_book()?;
-        let photos = |_: &str| PhotoPaths {
-            view: String::new(),
-            small: String::new(),
-        };
-        let desk = PageDesk {
-            words: self.settings.words(),
-            token,
-            offered: Cell::new(0),
-            today: self.clock.today(),
-            hour: self.clock.hour(),
-            crew: &book.crew,
-            gear: &book.gear,
-            codes: codes_in_order(&book.codebook),
-            site: None,
-            inspection: None,
-            notices: self.notices_of_book(book.unread.len()),
-            unsettled: Vec::new(),
-            can_undo: self.store.can_undo(None)?,
-            can_redo: self.store.can_redo(None)?,
-            photos: &photos,
-        };
-        let facts = BookFacts {
-            sites: book
-                .sites
-                .into_iter()
-                .map(|line| SiteFacts {
-                    id: line.id,
-                    name: line.name,
-                    client: line.client,
-                    trees: line.trees,
-                })
-                .collect(),
-            settings: serde_json::to_value(&self.settings).map_err(defect)?,
-            holder: self.settings.person.clone(),
-        };
-        Ok(Page::Book(book_page(&desk, facts)))
-    }
-
     /// A page of a site, or of a tree on it.
     fn on_site<T>(
         &mut self,
@@ -171,6 +132,7 @@ impl Inner {
             crew: &file.crew,
             gear: &file.gear,
             codes: codes_in_order(&file.codebook),
+            places: Vec::new(),
             site: Some((&file.site, &judged.judged)),
             inspection,
             notices: self.notices_of_site(&judged.loaded),
@@ -192,7 +154,7 @@ fn paths(folder: &Path, file: &str) -> PhotoPaths {
 }
 
 /// The codes in use, in the order of their tiles.
-fn codes_in_order(own: &[DefectCode]) -> Vec<DefectCode> {
+pub(super) fn codes_in_order(own: &[DefectCode]) -> Vec<DefectCode> {
     let codebook = Codebook::with(own);
     let ids = starter_codes().iter().chain(own).map(|code| &code.id);
     let mut codes: Vec<DefectCode> = Vec::new();

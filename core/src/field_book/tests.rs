@@ -21,7 +21,7 @@ fn words(input: &str, text: &str) -> Entry {
 }
 
 fn page(book: &FieldBook) -> BookPage {
-    match book.page(PageAddress::Book).unwrap() {
+    match book.page(PageAddress::book()).unwrap() {
         Page::Book(page) => page,
         other => panic!("{other:?}"),
     }

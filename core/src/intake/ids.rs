@@ -17,6 +17,9 @@ pub fn fill_ids(file: &mut SiteFile) {
         for (index, sign_off) in person.sign_offs.iter_mut().enumerate() {
             fill(&mut sign_off.id, || format!("{owner}/sign-off/{index}"));
         }
+        for (index, climb) in person.climbs.iter_mut().enumerate() {
+            fill(&mut climb.id, || format!("{owner}/climb/{index}"));
+        }
     }
     for (index, target) in site.targets.iter_mut().enumerate() {
         fill(&mut target.id, || format!("target/{index}"));
@@ -101,6 +104,9 @@ pub fn make_unique(file: &mut SiteFile) {
         of_book(&mut person.id, "person");
         for sign_off in &mut person.sign_offs {
             of_book(&mut sign_off.id, "sign_off");
+        }
+        for climb in &mut person.climbs {
+            of_book(&mut climb.id, "logged_climb");
         }
     }
     for gear in &mut file.gear {

@@ -3,13 +3,18 @@
 use crate::record::{ArgValue, Day, Gear, GearKind, Person, Quantity, Reason};
 
 use super::case::SiteContext;
-use super::rules::Rule;
+use super::rules::{Rule, RuleSet};
 
 /// Days in a month, for checks whose next day nobody wrote down.
 const DAYS_PER_MONTH: f64 = 30.4375;
 
 /// Why a piece may not be used today; nothing when it may.
 pub(crate) fn fault_of(gear: &Gear, site: &SiteContext) -> Option<Reason> {
+    gear_fault(gear, site.rules, site.as_of)
+}
+
+/// Why a piece may not be used on a day, by the rules of a region; nothing when it may.
+pub fn gear_fault(gear: &Gear, rules: &RuleSet, as_of: Day) -> Option<Reason> {
     let about = |code: &str| Reason::new(code).about(&gear.id).text("gear", &gear.name);
     if let Some(why) = &gear.out_of_use {
         return Some(about("stop.gear-out-of-use").text("why", why));
@@ -17,15 +22,15 @@ pub(crate) fn fault_of(gear: &Gear, site: &SiteContext) -> Option<Reason> {
     if gear.shock_loaded == Some(true) {
         return Some(about("stop.gear-shock-loaded"));
     }
-    match next_check(gear, site) {
+    match next_check(gear, rules) {
         None => return Some(about("stop.gear-never-checked")),
-        Some(day) if day < site.as_of => {
+        Some(day) if day < as_of => {
             return Some(about("stop.gear-check-due").with("day", ArgValue::OnDay { day }));
         }
         Some(_) => {}
     }
     if let Some(least) = least_rating(gear.kind) {
-        let least = site.rules.number(least);
+        let least = rules.number(least);
         match gear.rating_kn {
             None => return Some(about("stop.gear-not-rated")),
             Some(rating) if rating < least => {
@@ -43,14 +48,15 @@ pub(crate) fn fault_of(gear: &Gear, site: &SiteContext) -> Option<Reason> {
             Some(about("stop.gear-connector-locking"))
         }
         GearKind::Helmet if gear.chin_strap != Some(true) => Some(about("stop.gear-helmet-strap")),
-        GearKind::ClimbingLine => line_diameter(gear, site),
+        GearKind::ClimbingLine => line_diameter(gear, rules),
         _ => None,
     }
 }
 
-fn next_check(gear: &Gear, site: &SiteContext) -> Option<Day> {
+/// The day by which a piece has to be checked again; nothing for one that never was.
+pub fn next_check(gear: &Gear, rules: &RuleSet) -> Option<Day> {
     gear.next_check.or_else(|| {
-        let months = site.rules.number(Rule::GearCheckMonths);
+        let months = rules.number(Rule::GearCheckMonths);
         let days = libm::floor(months * DAYS_PER_MONTH).max(0.0) as u64;
         gear.last_check.map(|day| day.plus_days(days))
     })
@@ -68,9 +74,9 @@ fn least_rating(kind: GearKind) -> Option<Rule> {
     }
 }
 
-fn line_diameter(gear: &Gear, site: &SiteContext) -> Option<Reason> {
-    let least = site.rules.number(Rule::GearLineLeastMm);
-    let most = site.rules.number(Rule::GearLineMostMm);
+fn line_diameter(gear: &Gear, rules: &RuleSet) -> Option<Reason> {
+    let least = rules.number(Rule::GearLineLeastMm);
+    let most = rules.number(Rule::GearLineMostMm);
     let about = |code: &str| Reason::new(code).about(&gear.id).text("gear", &gear.name);
     match gear.diameter_mm {
         None => Some(about("stop.gear-line-unmeasured")),
@@ -144,7 +150,6 @@ pub(crate) fn kind_term(kind: GearKind) -> &'static str {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::judge::rules::RuleSet;
     use crate::record::{Id, SiteFile};
 
     fn fault(json: serde_json::Value) -> Option<String> {

@@ -33,6 +33,7 @@ pub mod statics;
 mod stem;
 pub mod stem_load;
 mod stops;
+mod training;
 mod tree_case;
 pub mod weather;
 mod who;
@@ -43,8 +44,10 @@ mod zone_reach;
 mod zone_working;
 
 pub use case::SiteContext;
+pub use gear::{gear_fault, next_check};
 pub use judge_site::{judge_context, judge_context_by, judge_site, rules_for};
 pub use judge_tree::judge_tree;
+pub use training::{CLIMBING_KNOTS, is_signed_off, knows_knot, sign_off_holds};
 
 /// Version of the method: an answer of another version is another answer.
 pub const METHOD_VERSION: u32 = 1;

@@ -2,17 +2,14 @@
 //! the climber down.
 
 use crate::record::{
-    ClimberAnswer, GearKind, KnotUse, Person, Quantity, Reason, RopeSystem, SignOff, Skill,
-    WayOfWorking,
+    ClimberAnswer, GearKind, Person, Quantity, Reason, RopeSystem, Skill, WayOfWorking,
 };
 
 use super::case::SiteContext;
 use super::gear;
 use super::plan_case::PlanCase;
 use super::rules::Rule;
-
-/// Knots that a climber on rope needs, by what they are for (common practice).
-const KNOTS: [KnotUse; 3] = [KnotUse::Stopper, KnotUse::Termination, KnotUse::Gripping];
+use super::training::is_signed_off;
 
 /// Answers for everybody who is there.
 pub(crate) fn answers(plan: &PlanCase) -> Vec<ClimberAnswer> {
@@ -74,7 +71,9 @@ fn skills(plan: &PlanCase, person: &Person, asked: &[Skill], reasons: &mut Vec<R
     let furthest = asked.iter().filter(|skill| ladder(skill)).max();
     for skill in Skill::IN_ORDER {
         let on_the_way = ladder(&skill) && furthest.is_some_and(|furthest| skill <= *furthest);
-        if (on_the_way || asked.contains(&skill)) && !is_signed_off(plan.case.site, person, skill) {
+        if (on_the_way || asked.contains(&skill))
+            && !is_signed_off(person, skill, plan.case.site.as_of)
+        {
             let stop = Reason::new("stop.no-sign-off").about(&person.id);
             reasons.push(
                 stop.text("person", &person.name)
@@ -82,23 +81,6 @@ fn skills(plan: &PlanCase, person: &Person, asked: &[Skill], reasons: &mut Vec<R
             );
         }
     }
-}
-
-/// Whether a skill was confirmed by the day and still holds. A knot holds by what it is for; a
-/// sign-off for knots that names no use stands for all.
-fn is_signed_off(site: &SiteContext, person: &Person, skill: Skill) -> bool {
-    let holds = |sign: &&SignOff| {
-        sign.skill == skill
-            && sign.on <= site.as_of
-            && sign.until.is_none_or(|until| until >= site.as_of)
-    };
-    let mut signs = person.sign_offs.iter().filter(holds);
-    if skill != Skill::Knot {
-        return signs.next().is_some();
-    }
-    let signs: Vec<_> = signs.collect();
-    let knows = |knot: KnotUse| signs.iter().any(|s| s.knot.is_none_or(|k| k == knot));
-    KNOTS.into_iter().all(knows)
 }
 
 /// A trainee climbs up to a height that somebody set, and nowhere without one.

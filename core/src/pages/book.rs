@@ -1,14 +1,16 @@
-//! The page of the field book: its sites, its people, its gear, and this phone's settings.
-
-use serde_json::Value;
+//! The page of the field book: the sites, those near first, the ways to all that is managed, and
+//! the health of the book.
 
 use super::command_kind::CommandKind;
 use super::desk::PageDesk;
-use super::line::{PageLine, PageRecord};
+use super::gear::gear_words;
+use super::line::{LineState, PageLine, PageRecord, PageWay};
 use super::offer::Offer;
 use super::page::PageAddress;
-use crate::record::{Gear, Id, Person, Quantity, Skill};
-use crate::words::Said;
+use super::settings::people_count;
+use crate::judge::rules::RuleSet;
+use crate::record::{Day, Id, LatLon, Moment};
+use crate::words::{Said, Search, UnitSystem};
 
 /// The field book.
 #[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
@@ -17,14 +19,20 @@ pub struct BookPage {
     pub title: String,
     /// What a person has to be told first: damage repaired, an upgrade.
     pub notices: Vec<String>,
+    /// What has to be settled by a person: people, gear, codes, house values.
+    pub unsettled: Vec<PageRecord>,
+    /// What to do while there is no site, or where the search finds none; empty else.
+    pub lead: String,
     /// The day, and who holds the phone.
     pub lines: Vec<PageLine>,
-    /// The sites.
+    /// What was searched for.
+    pub search: String,
+    /// The sites that the search finds: near ones first where the phone knows its place.
     pub sites: Vec<SiteOfBook>,
-    /// The crew, each with the training record.
-    pub crew: Vec<PersonOfBook>,
-    /// The gear.
-    pub gear: Vec<PageRecord>,
+    /// Ways to people, gear, codebook, rules, settings.
+    pub ways: Vec<PageWay>,
+    /// How the book is: the last backup, what was repaired.
+    pub health: Vec<PageLine>,
     /// What can be done.
     pub offers: Vec<Offer>,
 }
@@ -38,25 +46,12 @@ pub struct SiteOfBook {
     pub name: String,
     /// The client and the number of trees, in words.
     pub words: String,
+    /// How far away it is, in words; empty where that is not known.
+    pub away: String,
     /// Number of trees.
     pub trees: u32,
     /// Its page.
     pub go_to: PageAddress,
-}
-
-/// A person of the crew.
-#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
-pub struct PersonOfBook {
-    /// The person.
-    pub id: Id,
-    /// The name.
-    pub name: String,
-    /// Trainee, mass, limits, in words.
-    pub detail: String,
-    /// The sign-offs, in training order.
-    pub sign_offs: Vec<PageRecord>,
-    /// What can be done.
-    pub offers: Vec<Offer>,
 }
 
 /// What the page of the field book is made from, besides the desk.
@@ -64,10 +59,16 @@ pub struct PersonOfBook {
 pub struct BookFacts {
     /// The sites.
     pub sites: Vec<SiteFacts>,
-    /// This phone's settings, as JSON.
-    pub settings: Value,
+    /// Where the phone is.
+    pub near: Option<LatLon>,
+    /// What is searched for.
+    pub search: String,
     /// Who holds the phone; empty while nobody is named.
     pub holder: Id,
+    /// When the last backup was made.
+    pub backup: Option<Moment>,
+    /// Days on which damaged files were put aside, with their folder, the latest first.
+    pub damage: Vec<(Day, String)>,
 }
 
 /// One site of the book.
@@ -79,27 +80,46 @@ pub struct SiteFacts {
     pub name: String,
     /// The client.
     pub client: Option<String>,
+    /// The address.
+    pub address: Option<String>,
     /// Number of trees.
     pub trees: u32,
+    /// How far away it is in metres, where that is known.
+    pub away_m: Option<f64>,
 }
 
 /// The page of the field book.
-pub fn book_page(desk: &PageDesk, facts: BookFacts) -> BookPage {
+pub fn book_page(desk: &PageDesk, facts: BookFacts, rules: &RuleSet) -> BookPage {
     let nobody = Id::default();
     let holder = (!facts.holder.is_empty()).then(|| desk.person(&facts.holder));
-    let mut offers = vec![
-        desk.offer(CommandKind::AddSite, &nobody, None),
-        desk.offer(CommandKind::ImportSiteFile, &nobody, None),
-        desk.offer(CommandKind::ReadPack, &nobody, None),
-        desk.offer(CommandKind::AddPerson, &nobody, None),
-        desk.offer(CommandKind::AddGear, &nobody, None),
-        desk.offer(CommandKind::ChangeSettings, &nobody, Some(&facts.settings)),
-        desk.offer(CommandKind::MakeBackup, &nobody, None),
-    ];
-    offers.extend(desk.undo_offers(&nobody));
+    let ways = ways(desk, rules);
+    let health = health(desk, &facts);
+    let search = Search::of(&facts.search);
+    let empty = facts.sites.is_empty();
+    let mut found: Vec<SiteFacts> = facts
+        .sites
+        .into_iter()
+        .filter(|site| {
+            let client = site.client.as_deref().unwrap_or_default();
+            search.fits(&[
+                &site.name,
+                client,
+                site.address.as_deref().unwrap_or_default(),
+            ])
+        })
+        .collect();
+    let far = |site: &SiteFacts| site.away_m.unwrap_or(f64::INFINITY);
+    found.sort_by(|one, other| far(one).total_cmp(&far(other)));
+    let lead = match (empty, found.is_empty()) {
+        (true, _) => desk.say("page.book-lead"),
+        (false, true) => nothing_found(desk, &facts.search),
+        (false, false) => String::new(),
+    };
     BookPage {
         title: desk.say("page.book"),
         notices: desk.notices.clone(),
+        unsettled: desk.unsettled_records(),
+        lead,
         lines: vec![
             PageLine::known(
                 "book.today",
@@ -108,11 +128,37 @@ pub fn book_page(desk: &PageDesk, facts: BookFacts) -> BookPage {
             ),
             desk.line("settings.person", "settings.person.why", holder),
         ],
-        sites: facts.sites.into_iter().map(|one| site(desk, one)).collect(),
-        crew: desk.crew.iter().map(|one| person(desk, one)).collect(),
-        gear: desk.gear.iter().map(|one| gear(desk, one)).collect(),
-        offers,
+        search: facts.search,
+        sites: found.into_iter().map(|one| site(desk, one)).collect(),
+        ways,
+        health,
+        offers: offers(desk, &nobody),
     }
+}
+
+/// That a search found nothing, and what to do.
+pub(super) fn nothing_found(desk: &PageDesk, search: &str) -> String {
+    let search = [("search", Said::Text(search.trim()))];
+    desk.words.say("page.nothing-found", &search)
+}
+
+fn offers(desk: &PageDesk, nobody: &Id) -> Vec<Offer> {
+    // A name is ready, so that the first page of use is two taps away.
+    let ready = serde_json::json!({ "name": site_name_of(desk) });
+    let mut offers = vec![
+        desk.offer(CommandKind::AddSite, nobody, Some(&ready)),
+        desk.offer(CommandKind::ImportSiteFile, nobody, None),
+        desk.offer(CommandKind::ReadPack, nobody, None),
+        desk.offer(CommandKind::MakeBackup, nobody, None),
+    ];
+    offers.extend(desk.undo_offers(nobody));
+    offers
+}
+
+/// The name that a new site has until somebody names it.
+fn site_name_of(desk: &PageDesk) -> String {
+    let day = [("day", Said::Day(desk.today))];
+    desk.words.say("page.site-of-day", &day)
 }
 
 fn site(desk: &PageDesk, site: SiteFacts) -> SiteOfBook {
@@ -129,104 +175,93 @@ fn site(desk: &PageDesk, site: SiteFacts) -> SiteOfBook {
         None => count,
     };
     SiteOfBook {
-        go_to: PageAddress::Site {
-            site: site.id.clone(),
-        },
+        go_to: PageAddress::site(&site.id),
         id: site.id,
         name: site.name,
         words,
+        away: site
+            .away_m
+            .map_or_else(String::new, |metres| away(desk, metres)),
         trees: site.trees,
     }
 }
 
-fn person(desk: &PageDesk, person: &Person) -> PersonOfBook {
-    let mut detail = Vec::new();
-    if person.trainee {
-        detail.push(desk.say("page.trainee"));
+/// A distance to be driven or walked.
+fn away(desk: &PageDesk, metres: f64) -> String {
+    let (unit, key) = match desk.words.units() {
+        UnitSystem::Metric => (1000.0, "page.away-km"),
+        // NIST SP 811 (2008), appendix B: the mile is 1609.344 m.
+        UnitSystem::Imperial => (1609.344, "page.away-mi"),
+    };
+    let far = metres / unit;
+    if far < 0.1 {
+        return desk.say("page.here");
     }
-    if let Some(mass) = person.mass_with_gear_kg {
-        detail.push(desk.words.number(mass, Quantity::MassKg));
-    }
-    if let Some(limit_m) = person.height_limit_m {
-        let limit =
-            desk.words
-                .number_toward(limit_m, Quantity::LengthM, crate::words::Rounding::Down);
-        detail.push(
-            desk.words
-                .say("page.up-to", &[("height", Said::Text(&limit))]),
-        );
-    }
-    if let Some(level) = &person.electrical {
-        detail.push(desk.words.word_of(level));
-    }
-    let mut sign_offs: Vec<_> = person.sign_offs.iter().collect();
-    let order = |skill: Skill| Skill::IN_ORDER.iter().position(|known| *known == skill);
-    sign_offs.sort_by_key(|sign_off| (order(sign_off.skill), sign_off.on));
-    PersonOfBook {
-        id: person.id.clone(),
-        name: person.name.clone(),
-        detail: detail.join(" · "),
-        sign_offs: sign_offs
-            .into_iter()
-            .map(|sign_off| PageRecord {
-                id: sign_off.id.clone(),
-                words: match &sign_off.knot {
-                    Some(knot) => desk.words.word_of(knot),
-                    None => desk.words.word_of(&sign_off.skill),
-                },
-                detail: desk.words.say(
-                    "page.signed-off",
-                    &[
-                        ("by", Said::Text(&sign_off.by)),
-                        ("day", Said::Day(sign_off.on)),
-                    ],
-                ),
-                go_to: None,
-                offers: vec![desk.offer(CommandKind::RemoveSignOff, &sign_off.id, None)],
-            })
-            .collect(),
-        offers: vec![
-            desk.offer(CommandKind::SignOffSkill, &person.id, None),
-            desk.offer_on(CommandKind::ChangePerson, &person.id, person),
-            desk.offer(CommandKind::RemovePerson, &person.id, None),
-        ],
-    }
+    let shown = if far < 10.0 {
+        (far * 10.0).round() / 10.0
+    } else {
+        far.round()
+    };
+    desk.words.say(key, &[("far", Said::Plural(shown))])
 }
 
-fn gear(desk: &PageDesk, gear: &Gear) -> PageRecord {
-    let mut detail = vec![desk.words.word_of(&gear.kind)];
-    if let Some(rating) = gear.rating_kn {
-        detail.push(desk.words.number(rating, Quantity::ForceKn));
+fn ways(desk: &PageDesk, rules: &RuleSet) -> Vec<PageWay> {
+    let way = |id: &str, words: &str, detail: String, go_to: PageAddress| PageWay {
+        id: id.to_owned(),
+        words: desk.say(words),
+        detail,
+        go_to,
+    };
+    let words = &desk.words;
+    let settings = format!(
+        "{} · {}",
+        words.label_of(&words.language()),
+        words.word_of(&words.units())
+    );
+    vec![
+        way(
+            "book.people",
+            "page.people",
+            people_count(desk),
+            PageAddress::People,
+        ),
+        way(
+            "book.gear",
+            "page.gear",
+            gear_words(desk, rules),
+            PageAddress::Gear,
+        ),
+        way(
+            "book.settings",
+            "page.settings",
+            settings,
+            PageAddress::Settings,
+        ),
+    ]
+}
+
+/// The last backup, and damage that was put aside.
+fn health(desk: &PageDesk, facts: &BookFacts) -> Vec<PageLine> {
+    let label = desk.say("page.backup");
+    let mut lines = vec![match facts.backup {
+        Some(at) => PageLine::known("book.backup", label, desk.words.moment(at)),
+        None => PageLine::missing(
+            "book.backup",
+            label,
+            desk.say("page.never-backed-up"),
+            desk.say("page.backup-why"),
+        ),
+    }];
+    for (day, folder) in &facts.damage {
+        let said = [("day", Said::Day(*day)), ("kept", Said::Text(folder))];
+        lines.push(PageLine {
+            state: LineState::Doubtful,
+            ..PageLine::known(
+                "book.damage",
+                desk.say("page.damage"),
+                desk.words.say("page.damage-kept", &said),
+            )
+        });
     }
-    match (&gear.out_of_use, gear.next_check, gear.last_check) {
-        (Some(why), _, _) => {
-            detail.push(
-                desk.words
-                    .say("page.out-of-use", &[("why", Said::Text(why))]),
-            );
-        }
-        (None, Some(day), _) => {
-            detail.push(
-                desk.words
-                    .say("page.next-check", &[("day", Said::Day(day))]),
-            );
-        }
-        (None, None, Some(day)) => {
-            detail.push(
-                desk.words
-                    .say("page.last-check", &[("day", Said::Day(day))]),
-            );
-        }
-        (None, None, None) => detail.push(desk.say("page.never-checked")),
-    }
-    PageRecord {
-        id: gear.id.clone(),
-        words: gear.name.clone(),
-        detail: detail.join(" · "),
-        go_to: None,
-        offers: vec![
-            desk.offer_on(CommandKind::ChangeGear, &gear.id, gear),
-            desk.offer(CommandKind::RemoveGear, &gear.id, None),
-        ],
-    }
+    lines
 }

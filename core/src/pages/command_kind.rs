@@ -49,10 +49,22 @@ commands! {
     SignOffSkill = "sign_off.add",
     /// Takes a sign-off off the record.
     RemoveSignOff = "sign_off.remove",
+    /// Enters a climb in a person's log.
+    LogClimb = "climb_log.add",
+    /// Changes a climb in the log.
+    ChangeClimb = "climb_log.change",
+    /// Takes a climb out of the log.
+    RemoveClimb = "climb_log.remove",
     /// Makes a piece of gear.
     AddGear = "gear.add",
     /// Changes a piece of gear.
     ChangeGear = "gear.change",
+    /// Notes that a piece of gear was checked.
+    CheckGear = "gear.check",
+    /// Puts a piece of gear out of use, with the reason.
+    PutGearOut = "gear.put_out",
+    /// Brings a piece of gear back into use.
+    BringGearBack = "gear.bring_back",
     /// Removes a piece of gear.
     RemoveGear = "gear.remove",
 

@@ -33,6 +33,8 @@ pub struct PageDesk<'a> {
     pub gear: &'a [Gear],
     /// The codes in use, starter codes and the crew's own, in the order of their tiles.
     pub codes: Vec<DefectCode>,
+    /// The names of the sites, on pages of the book.
+    pub places: Vec<String>,
     /// The site and its judgement, on its pages.
     pub site: Option<(&'a Site, &'a SiteJudgement)>,
     /// The inspection, where the page is about one.

@@ -47,9 +47,7 @@ pub fn hand_over_page(desk: &PageDesk, site: &Site, judged: &SiteJudgement) -> H
     HandOverPage {
         id: site.id.clone(),
         title: site.name.clone(),
-        site: PageAddress::Site {
-            site: site.id.clone(),
-        },
+        site: PageAddress::site(&site.id),
         lines: lines(desk, judged),
         gaps: desk.words.reasons(&judged.gaps),
         cautions: ["caution.client-guarantee", "caution.client-risk"]

@@ -47,6 +47,19 @@ pub struct PageRecord {
     pub offers: Vec<Offer>,
 }
 
+/// A way to another page.
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
+pub struct PageWay {
+    /// Stable id, such as `book.gear`.
+    pub id: String,
+    /// The page it leads to.
+    pub words: String,
+    /// What waits there; may be empty.
+    pub detail: String,
+    /// The page.
+    pub go_to: PageAddress,
+}
+
 /// A photo in a list of a page.
 #[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
 pub struct PagePhoto {

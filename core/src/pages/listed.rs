@@ -71,11 +71,20 @@ impl PageDesk<'_> {
             .map_or_else(|| id.to_string(), |code| self.code_name(code))
     }
 
-    /// Species that the site already has, then all that are known.
+    /// What is offered to be tapped instead of typed.
     pub(super) fn suggested(&self, input: &str) -> Vec<String> {
-        if input != "tree.species" {
-            return Vec::new();
+        match input {
+            "tree.species" => self.suggested_species(),
+            "climb_log.place" => self.places.clone(),
+            "climb_log.with_whom" | "sign_off.by" => {
+                self.crew.iter().map(|one| one.name.clone()).collect()
+            }
+            _ => Vec::new(),
         }
+    }
+
+    /// Species that the site already has, then all that are known.
+    fn suggested_species(&self) -> Vec<String> {
         let trees = self.site.map_or(&[][..], |(site, _)| &site.trees);
         let here = trees.iter().filter_map(|tree| tree.species.clone());
         let known = all_species().iter().map(|one| one.latin_name.clone());

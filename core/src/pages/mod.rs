@@ -9,7 +9,7 @@
 //! | `line` | one line of a page: what is there, what is missing, why it matters |
 //! | `looks` | what was seen on a tree |
 //! | `drawn` | the drawings of the pages |
-//! | one file a page | `book`, `site`, `tree`, `finding`, `anchor`, `judgement`, `hand_over` |
+//! | one file a page | `book`, `settings`, `people`, `person`, `gear`, `site`, `tree`, `finding`, `anchor`, `judgement`, `hand_over` |
 //!
 //! Pure: no clock, no disk, no store. `field_book` hands in what is kept and judged.
 
@@ -22,6 +22,7 @@ mod drawn;
 mod entry;
 mod finding;
 mod forms;
+mod gear;
 mod hand_over;
 mod inputs;
 mod judgement;
@@ -30,7 +31,10 @@ mod listed;
 mod looks;
 mod offer;
 mod page;
+mod people;
+mod person;
 mod scale;
+mod settings;
 mod site;
 mod site_around;
 mod tree;
@@ -42,19 +46,23 @@ mod zones;
 
 pub use anchor::{AnchorPage, anchor_of, anchor_page};
 pub use ask::{Ask, AskKind, Listed};
-pub use book::{BookFacts, BookPage, PersonOfBook, SiteFacts, SiteOfBook, book_page};
+pub use book::{BookFacts, BookPage, SiteFacts, SiteOfBook, book_page};
 pub use command_kind::CommandKind;
 pub use desk::{PageDesk, PhotoPaths, Unsettled};
 pub use drawn::{DrawingAddress, MOST_ZOOM, drawing_of};
 pub use entry::{Entry, EntryValue};
 pub use finding::{FindingPage, GradeTile, finding_page};
 pub use forms::asks_of;
+pub use gear::{GearOfBook, GearPage, GearState, gear_page};
 pub use hand_over::{HandOverPage, hand_over_page};
 pub use inputs::choice_ids;
 pub use judgement::{JudgementPage, ScoreOfTree, WorkingOfTree, judgement_page};
-pub use line::{LineState, PageLine, PagePhoto, PageRecord};
+pub use line::{LineState, PageLine, PagePhoto, PageRecord, PageWay};
 pub use offer::{InputKind, Offer, OfferedChoice, OfferedInput};
 pub use page::{Page, PageAddress};
+pub use people::{PeoplePage, PersonOfBook, people_page};
+pub use person::{KnotOfPerson, PersonPage, SkillOfPerson, TrainingState, person_page};
+pub use settings::{SettingsFacts, SettingsPage, settings_page};
 pub use site::{SitePage, TreeOfSite, site_page};
 pub use tree::{PartOfWalk, TreePage, tree_page};
 pub use zones::ZoneOfTree;

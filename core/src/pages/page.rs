@@ -3,22 +3,45 @@
 use super::anchor::AnchorPage;
 use super::book::BookPage;
 use super::finding::FindingPage;
+use super::gear::GearPage;
 use super::hand_over::HandOverPage;
 use super::judgement::JudgementPage;
+use super::people::PeoplePage;
+use super::person::PersonPage;
+use super::settings::SettingsPage;
 use super::site::SitePage;
 use super::tree::TreePage;
-use crate::record::Id;
+use crate::record::{Id, LatLon};
 
-/// Where a page is: what it shows, by id.
-#[derive(Debug, Clone, PartialEq, Eq, serde::Serialize, serde::Deserialize, uniffi::Enum)]
+/// Where a page is: what it shows, by id. What is searched for and where the phone stands are part
+/// of the address, so that a page follows from its address and the records alone.
+#[derive(Debug, Clone, PartialEq, serde::Serialize, serde::Deserialize, uniffi::Enum)]
 #[serde(tag = "page", rename_all = "snake_case")]
 pub enum PageAddress {
-    /// The field book: its sites, people and gear.
-    Book,
+    /// The field book: its sites, and the ways to all that is managed.
+    Book {
+        /// Where the phone is, if it knows: sites near it come first. Nothing is kept of it.
+        near: Option<LatLon>,
+        /// What is searched for in names, clients and addresses; empty shows every site.
+        search: String,
+    },
+    /// This phone's settings.
+    Settings,
+    /// The crew.
+    People,
+    /// One person with the training record.
+    Person {
+        /// The person.
+        person: Id,
+    },
+    /// The gear, what must not be used first.
+    Gear,
     /// A site: its trees and what lies around them.
     Site {
         /// The site.
         site: Id,
+        /// What is searched for in tags and species; empty shows every tree.
+        search: String,
     },
     /// A tree: what is known of it, and the inspection of the day.
     Tree {
@@ -47,12 +70,38 @@ pub enum PageAddress {
     },
 }
 
+impl PageAddress {
+    /// The field book with every site.
+    pub fn book() -> PageAddress {
+        PageAddress::Book {
+            near: None,
+            search: String::new(),
+        }
+    }
+
+    /// A site with every tree.
+    pub fn site(site: &Id) -> PageAddress {
+        PageAddress::Site {
+            site: site.clone(),
+            search: String::new(),
+        }
+    }
+}
+
 /// A page: what is there, what is missing, and what can be done.
 #[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Enum)]
 #[serde(rename_all = "snake_case")]
 pub enum Page {
     /// The field book.
     Book(BookPage),
+    /// This phone's settings.
+    Settings(SettingsPage),
+    /// The crew.
+    People(PeoplePage),
+    /// One person.
+    Person(PersonPage),
+    /// The gear.
+    Gear(GearPage),
     /// A site.
     Site(SitePage),
     /// A tree.

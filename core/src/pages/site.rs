@@ -1,5 +1,6 @@
 //! The page of a site: its trees with their verdicts, and what holds for all of them.
 
+use super::book::nothing_found;
 use super::command_kind::CommandKind;
 use super::desk::PageDesk;
 use super::line::{PageLine, PageRecord};
@@ -10,7 +11,7 @@ use super::weather::weather_lines;
 use crate::record::{
     ClimbNeed, Id, Judgement, RescuePlan, Site, SiteJudgement, Tree, Verdict, Visit,
 };
-use crate::words::Said;
+use crate::words::{Said, Search};
 
 /// A site.
 #[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
@@ -29,7 +30,11 @@ pub struct SitePage {
     pub gaps: Vec<String>,
     /// The site's own facts, the visit and the weather.
     pub lines: Vec<PageLine>,
-    /// The trees, in walking order.
+    /// What to do while there is no tree, or where the search finds none; empty else.
+    pub lead: String,
+    /// What was searched for.
+    pub search: String,
+    /// The trees that the search finds, in walking order.
     pub trees: Vec<TreeOfSite>,
     /// Which trees may not be worked on at the same time.
     pub conflicts: Vec<String>,
@@ -67,7 +72,13 @@ pub struct TreeOfSite {
 }
 
 /// The page of a site.
-pub fn site_page(desk: &PageDesk, site: &Site, judged: &SiteJudgement) -> SitePage {
+pub fn site_page(desk: &PageDesk, site: &Site, judged: &SiteJudgement, search: &str) -> SitePage {
+    let trees = trees(desk, search);
+    let lead = match (site.trees.is_empty(), trees.is_empty()) {
+        (true, _) => desk.say("page.site-lead"),
+        (false, true) => nothing_found(desk, search),
+        (false, false) => String::new(),
+    };
     SitePage {
         id: site.id.clone(),
         title: site.name.clone(),
@@ -76,11 +87,9 @@ pub fn site_page(desk: &PageDesk, site: &Site, judged: &SiteJudgement) -> SitePa
         stops: desk.words.reasons(&judged.stops),
         gaps: desk.words.reasons(&judged.gaps),
         lines: lines(desk, site),
-        trees: desk
-            .trees()
-            .into_iter()
-            .map(|(tree, answer)| tree_line(desk, tree, answer))
-            .collect(),
+        lead,
+        search: search.to_owned(),
+        trees,
         conflicts: judged
             .conflicts
             .iter()
@@ -94,6 +103,20 @@ pub fn site_page(desk: &PageDesk, site: &Site, judged: &SiteJudgement) -> SitePa
         },
         offers: offers(desk, site),
     }
+}
+
+/// The trees whose tag or species fits the search.
+fn trees(desk: &PageDesk, search: &str) -> Vec<TreeOfSite> {
+    let search = Search::of(search);
+    let fits = |tree: &Tree| {
+        let species = tree.species.as_deref();
+        search.is_empty() || search.fits(&[&tree.tag, &desk.species(species)])
+    };
+    desk.trees()
+        .into_iter()
+        .filter(|(tree, _)| fits(tree))
+        .map(|(tree, answer)| tree_line(desk, tree, answer))
+        .collect()
 }
 
 fn visit_today<'s>(desk: &PageDesk, site: &'s Site) -> Option<&'s Visit> {

@@ -24,6 +24,8 @@ pub struct TreePage {
     pub id: Id,
     /// The site.
     pub site: Id,
+    /// The page of the site.
+    pub site_page: PageAddress,
     /// Tag and species.
     pub title: String,
     /// What a person has to be told first.
@@ -88,6 +90,7 @@ pub fn tree_page(desk: &PageDesk, site: &Site, tree: &Tree, answer: &Judgement) 
     TreePage {
         id: tree.id.clone(),
         site: site.id.clone(),
+        site_page: PageAddress::site(&site.id),
         title: desk.words.say(
             "summary.tree-name",
             &[

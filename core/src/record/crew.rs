@@ -4,6 +4,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use serde_with::skip_serializing_none;
 
+use super::anchor::RopeSystem;
 use super::id::{Day, Id};
 use super::measures::number;
 use super::number_field::NumberField;
@@ -38,6 +39,11 @@ number!(
     KNOT_S, "sign_off.seconds", DurationS, 1.0, 3600.0, 5.0
 );
 
+number!(
+    /// Height reached on a logged climb.
+    CLIMBED_M, "logged_climb.height_m", LengthM, 0.5, 116.0, 0.5
+);
+
 /// One person of the crew.
 #[skip_serializing_none]
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, uniffi::Record)]
@@ -64,6 +70,9 @@ pub struct Person {
     /// Sign-offs.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub sign_offs: Vec<SignOff>,
+    /// The log of climbs, for trainees.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub climbs: Vec<LoggedClimb>,
 }
 
 /// Qualification near electricity.
@@ -110,6 +119,30 @@ pub struct SignOff {
     /// Seconds it took; noted, never required.
     #[schemars(transform = KNOT_S.rule())]
     pub seconds: Option<f64>,
+}
+
+/// One climb in a person's log: where, how high, on what rope system, with whom.
+#[skip_serializing_none]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema, uniffi::Record)]
+pub struct LoggedClimb {
+    /// Id; a site file may leave it out.
+    #[serde(default, skip_serializing_if = "Id::is_empty")]
+    pub id: Id,
+    /// The day.
+    pub on: Day,
+    /// The property and the tree, in words.
+    #[schemars(length(min = 1, max = 200))]
+    pub place: String,
+    /// Height reached in metres.
+    #[schemars(transform = CLIMBED_M.rule())]
+    pub height_m: f64,
+    /// The rope system.
+    pub system: RopeSystem,
+    /// Who stayed within reach, by name.
+    #[schemars(length(min = 1, max = 200))]
+    pub with_whom: String,
+    /// Anything worth keeping.
+    pub note: Option<String>,
 }
 
 /// The skills, in training order.
@@ -210,6 +243,19 @@ pub enum KnotUse {
     Anchoring,
     /// Ties tools for lifting.
     Lifting,
+}
+
+impl KnotUse {
+    /// Every use, in the order of the record.
+    pub const ALL: [KnotUse; 7] = [
+        KnotUse::Stopper,
+        KnotUse::Termination,
+        KnotUse::Joining,
+        KnotUse::Midline,
+        KnotUse::Gripping,
+        KnotUse::Anchoring,
+        KnotUse::Lifting,
+    ];
 }
 
 /// One piece of gear.

@@ -13,6 +13,7 @@ mod measures;
 mod noun;
 mod number_field;
 mod pack;
+mod phone;
 mod photo;
 mod place;
 mod quantity;
@@ -31,8 +32,8 @@ pub use anchor::{
 };
 pub use codebook::{DefectCode, DefectKind};
 pub use crew::{
-    CLIMBER_MASS_KG, ElectricalLevel, Gear, GearKind, HEIGHT_LIMIT_M, KNOT_S, KnotUse, Person,
-    RATING_KN, ROPE_LENGTH_M, ROPE_MM, SignOff, Skill, THROW_M,
+    CLIMBED_M, CLIMBER_MASS_KG, ElectricalLevel, Gear, GearKind, HEIGHT_LIMIT_M, KNOT_S, KnotUse,
+    LoggedClimb, Person, RATING_KN, ROPE_LENGTH_M, ROPE_MM, SignOff, Skill, THROW_M,
 };
 pub use fault::Fault;
 pub use finding::{ASPECT_RATIO, AT_HEIGHT_M, Finding, TreePart};
@@ -58,6 +59,7 @@ pub use pack::{
     PACK_CHANGES, PACK_FORMAT, PACK_HEAD, PACK_LARGEST, PACK_MOST_PHOTOS, PACK_PHOTOS, PackHead,
     PackedChanges, PackedPhoto, PackedSite, hash_of_photo,
 };
+pub use phone::{TEXT_SIZE_PCT, Theme};
 pub use photo::{Photo, ReportFor};
 pub use place::{ACCURACY_M, LAT_DEG, LON_DEG, LatLon, Position, PositionMethod};
 pub use quantity::Quantity;
@@ -101,6 +103,7 @@ pub const NUMBER_FIELDS: &[&NumberField] = &[
     &ROPE_MM,
     &ROPE_LENGTH_M,
     &KNOT_S,
+    &CLIMBED_M,
     &AT_HEIGHT_M,
     &ASPECT_RATIO,
     &DIEBACK_PCT,
@@ -133,4 +136,5 @@ pub const NUMBER_FIELDS: &[&NumberField] = &[
     &TEMPERATURE_C,
     &HUMIDITY_PCT,
     &THUNDER_MIN,
+    &TEXT_SIZE_PCT,
 ];

@@ -43,6 +43,8 @@ pub enum Noun {
     Person,
     /// A skill confirmed.
     SignOff,
+    /// A climb in a person's log.
+    LoggedClimb,
     /// A piece of gear.
     Gear,
     /// A code of the codebook.
@@ -66,9 +68,14 @@ pub struct NounPlace {
 
 impl Noun {
     /// Every noun, parents before children.
-    pub const PLACES: [NounPlace; 24] = [
+    pub const PLACES: [NounPlace; 25] = [
         place(Noun::Person, "person", None),
         place(Noun::SignOff, "sign_off", Some((Noun::Person, "sign_offs"))),
+        place(
+            Noun::LoggedClimb,
+            "logged_climb",
+            Some((Noun::Person, "climbs")),
+        ),
         place(Noun::Gear, "gear", None),
         place(Noun::DefectCode, "defect_code", None),
         place(Noun::HouseValue, "house_value", None),

@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 use chrono::{DateTime, NaiveDateTime};
 use rusqlite::{Connection, OpenFlags};
 
-use super::{BACKUPS, DATABASE, Store, migrate, superfluous};
+use super::{BACKUPS, DATABASE, QUARANTINE, Store, migrate, superfluous};
 use crate::error::BookError;
 use crate::record::Moment;
 
@@ -44,6 +44,17 @@ impl Store {
     /// The backups at hand with their moments in milliseconds since 1970 (UTC), newest first.
     pub fn backups(&self) -> Vec<(i64, PathBuf)> {
         self.folder.as_deref().map_or_else(Vec::new, at_hand)
+    }
+}
+
+impl Store {
+    /// The folders of damaged files that were put aside, with their moments in milliseconds since
+    /// 1970 (UTC), the latest first.
+    pub fn damage_kept(&self) -> Vec<(i64, PathBuf)> {
+        let Some(folder) = self.folder.as_deref() else {
+            return Vec::new();
+        };
+        stamped(&folder.join(QUARANTINE), |path| path.is_dir())
     }
 }
 
@@ -116,14 +127,23 @@ fn discard(path: &Path) {
 
 /// The backups of a folder, newest first.
 pub fn at_hand(folder: &Path) -> Vec<(i64, PathBuf)> {
-    let mut found: Vec<(i64, PathBuf)> = fs::read_dir(folder.join(BACKUPS))
+    stamped(&folder.join(BACKUPS), |path| {
+        path.extension().is_some_and(|end| end == "db")
+    })
+}
+
+/// What lies in a folder and is named by its moment, newest first.
+fn stamped(folder: &Path, is_meant: impl Fn(&Path) -> bool) -> Vec<(i64, PathBuf)> {
+    let mut found: Vec<(i64, PathBuf)> = fs::read_dir(folder)
         .into_iter()
         .flatten()
         .flatten()
         .map(|entry| entry.path())
-        .filter(|path| path.extension().is_some_and(|end| end == "db"))
+        .filter(|path| is_meant(path))
         .filter_map(|path| {
             let name = path.file_stem()?.to_str()?;
+            // A second one of the same millisecond has a number behind its moment.
+            let name = name.split('-').next()?;
             let moment = NaiveDateTime::parse_from_str(name, STAMP).ok()?;
             Some((moment.and_utc().timestamp_millis(), path))
         })

@@ -6,9 +6,9 @@ use serde_json::{Map, Value};
 use super::fields;
 use super::standing::UnreadValue;
 use crate::record::{
-    AnchorPoint, ClimbPlan, DefectCode, Finding, Gear, HouseValue, Id, Inspection, Noun,
-    OverheadLine, PartLook, Permission, Person, Photo, RiskEntry, ShellReading, SignOff, Site,
-    StemSection, Target, Tree, Visit, WeatherHour, WireDistance, Work,
+    AnchorPoint, ClimbPlan, DefectCode, Finding, Gear, HouseValue, Id, Inspection, LoggedClimb,
+    Noun, OverheadLine, PartLook, Permission, Person, Photo, RiskEntry, ShellReading, SignOff,
+    Site, StemSection, Target, Tree, Visit, WeatherHour, WireDistance, Work,
 };
 
 /// Whether a record, with or without what lies in it, is whole.
@@ -37,6 +37,7 @@ pub fn fits(noun: Noun, record: &Value) -> Result<(), String> {
         Noun::RiskEntry => reads::<RiskEntry>(record),
         Noun::Person => reads::<Person>(record),
         Noun::SignOff => reads::<SignOff>(record),
+        Noun::LoggedClimb => reads::<LoggedClimb>(record),
         Noun::Gear => reads::<Gear>(record),
         Noun::DefectCode => reads::<DefectCode>(record),
         Noun::HouseValue => reads::<HouseValue>(record),

@@ -12,7 +12,9 @@ use super::removed::{self, RemovedButChanged};
 use super::standing::{Standing, UnreadValue, standing_of, unread_of};
 use super::{Store, fit, log};
 use crate::error::BookError;
-use crate::record::{DefectCode, Gear, HouseValue, Id, Noun, Person, SITE_FILE_FORMAT, SiteFile};
+use crate::record::{
+    DefectCode, Gear, HouseValue, Id, LatLon, Noun, Person, SITE_FILE_FORMAT, SiteFile,
+};
 
 /// A line of the list of sites.
 #[derive(Debug, Clone, PartialEq)]
@@ -23,6 +25,10 @@ pub struct SiteLine {
     pub name: String,
     /// The client's name.
     pub client: Option<String>,
+    /// The address.
+    pub address: Option<String>,
+    /// Where it is: its outline, else one of its trees; empty where nobody took a position.
+    pub points: Vec<LatLon>,
     /// How many trees it has.
     pub trees: u32,
 }
@@ -40,6 +46,10 @@ pub struct Book {
     pub codebook: Vec<DefectCode>,
     /// House values that the crew has changed.
     pub house_values: Vec<HouseValue>,
+    /// Values of these that stand side by side.
+    pub standing: Vec<Standing>,
+    /// Records of these removed by one and changed by another who did not know.
+    pub removed_but_changed: Vec<RemovedButChanged>,
     /// What this version cannot read of these.
     pub unread: Vec<UnreadValue>,
 }
@@ -220,7 +230,10 @@ fn of_book<T: DeserializeOwned>(
 fn book_of(conn: &Connection) -> Kept<Book> {
     let mut query = conn.prepare_cached(
         "SELECT id, name, client,
-         (SELECT count(*) FROM tree WHERE tree.site = site.id AND tree.gone = 0)
+         (SELECT count(*) FROM tree WHERE tree.site = site.id AND tree.gone = 0),
+         address, outline,
+         (SELECT position FROM tree WHERE tree.site = site.id AND tree.gone = 0
+          AND position IS NOT NULL ORDER BY ord, id LIMIT 1)
          FROM site WHERE gone = 0 ORDER BY ord, name, id",
     )?;
     let sites = query.query_map([], |row| {
@@ -229,6 +242,8 @@ fn book_of(conn: &Connection) -> Kept<Book> {
             name: row.get::<_, Option<String>>(1)?.unwrap_or_default(),
             client: row.get(2)?,
             trees: row.get(3)?,
+            address: row.get(4)?,
+            points: points_of(row.get(5)?, row.get(6)?),
         })
     })?;
     let mut unread = unread_of(conn, None)?;
@@ -238,8 +253,23 @@ fn book_of(conn: &Connection) -> Kept<Book> {
         gear: of_book(conn, Noun::Gear, &mut unread)?,
         codebook: of_book(conn, Noun::DefectCode, &mut unread)?,
         house_values: of_book(conn, Noun::HouseValue, &mut unread)?,
+        standing: standing_of(conn, None)?,
+        removed_but_changed: removed::find(conn, None)?,
         unread,
     })
+}
+
+/// The corners of an outline, else the position of a tree, each as it is kept. What cannot be read
+/// is no place.
+fn points_of(outline: Option<String>, position: Option<String>) -> Vec<LatLon> {
+    let outline: Vec<LatLon> = outline
+        .and_then(|text| serde_json::from_str(&text).ok())
+        .unwrap_or_default();
+    if !outline.is_empty() {
+        return outline;
+    }
+    let position = position.and_then(|text| serde_json::from_str(&text).ok());
+    position.into_iter().collect()
 }
 
 fn loaded(conn: &Connection, site: &Id) -> Kept<LoadedSite> {

@@ -112,6 +112,7 @@ worded! {
     UnitSystem { Metric, Imperial }
     ReportFor { Mail, Print }
     Language { English, Spanish }
+    Theme { FollowPhone, Light, Dark, BrightSun }
 }
 
 #[cfg(test)]

@@ -137,7 +137,7 @@ fun overwrite(folder: String, at: Long, bytes: ByteArray) {
 
 fun damage(folder: String, site: String) {
     val book = FieldBook.open(folder, "phone")
-    check("a restart keeps everything", (book.page(PageAddress.Book) as Page.Book).v1.sites.any { it.id == site })
+    check("a restart keeps everything", (book.page(PageAddress.Book(null, "")) as Page.Book).v1.sites.any { it.id == site })
     val size = File(folder, "field-book.db").length()
     overwrite(folder, 4096, ByteArray((size - 4096).toInt()) { 0x5a })
     fails<BookException.Damaged>("a wrecked book", book) { book.backup() }

@@ -225,7 +225,7 @@ func damage(_ folder: String, _ site: String) throws {
 /// The book is let go of at the end, which closes it.
 func wreck(_ folder: String, _ site: String) throws {
     let book = try FieldBook.open(folder: folder, device: "phone")
-    guard case .book(let page) = try book.page(address: .book) else {
+    guard case .book(let page) = try book.page(address: .book(near: nil, search: "")) else {
         check("the book's page", false)
         return
     }

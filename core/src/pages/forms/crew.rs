@@ -2,7 +2,7 @@
 
 use crate::pages::ask::{Ask, AskKind, Listed};
 use crate::record::{
-    CLIMBER_MASS_KG, HEIGHT_LIMIT_M, KNOT_S, RATING_KN, ROPE_LENGTH_M, ROPE_MM, THROW_M,
+    CLIMBED_M, CLIMBER_MASS_KG, HEIGHT_LIMIT_M, KNOT_S, RATING_KN, ROPE_LENGTH_M, ROPE_MM, THROW_M,
 };
 
 pub(super) const PERSON: &[Ask] = &[
@@ -35,6 +35,15 @@ pub(super) const SIGN_OFF: &[Ask] = &[
     Ask::of("sign_off.seconds", "seconds", AskKind::Number(&KNOT_S)),
 ];
 
+pub(super) const CLIMB: &[Ask] = &[
+    Ask::of("climb_log.on", "on", AskKind::OnDay),
+    Ask::needed("climb_log.place", "place", AskKind::Text(200)),
+    Ask::needed("climb_log.height", "height_m", AskKind::Number(&CLIMBED_M)),
+    Ask::needed("climb_log.system", "system", AskKind::Choice("rope-system")),
+    Ask::needed("climb_log.with_whom", "with_whom", AskKind::Text(200)),
+    Ask::of("climb_log.note", "note", AskKind::Text(1000)),
+];
+
 pub(super) const GEAR: &[Ask] = &[
     Ask::needed("gear.name", "name", AskKind::Text(200)),
     Ask::needed("gear.kind", "kind", AskKind::Choice("gear-kind")),
@@ -50,3 +59,14 @@ pub(super) const GEAR: &[Ask] = &[
     Ask::of("gear.chin_strap", "chin_strap", AskKind::YesNo),
     Ask::of("gear.used_by", "used_by", AskKind::OneOf(Listed::People)),
 ];
+
+pub(super) const CHECK: &[Ask] = &[
+    Ask::of("gear.last_check", "last_check", AskKind::OnDay),
+    Ask::of("gear.next_check", "next_check", AskKind::OnDay),
+];
+
+pub(super) const PUT_OUT: &[Ask] = &[Ask::needed(
+    "gear.out_of_use",
+    "out_of_use",
+    AskKind::Text(400),
+)];

@@ -22,7 +22,10 @@ pub fn asks_of(command: CommandKind) -> &'static [Ask] {
         C::ChangeSettings => book::SETTINGS,
         C::AddPerson | C::ChangePerson => crew::PERSON,
         C::SignOffSkill => crew::SIGN_OFF,
+        C::LogClimb | C::ChangeClimb => crew::CLIMB,
         C::AddGear | C::ChangeGear => crew::GEAR,
+        C::CheckGear => crew::CHECK,
+        C::PutGearOut => crew::PUT_OUT,
         C::AddSite | C::ChangeSite => site::SITE,
         C::WriteRescuePlan => site::RESCUE,
         C::AddTarget | C::ChangeTarget => site::TARGET,
@@ -61,6 +64,8 @@ pub fn asks_of(command: CommandKind) -> &'static [Ask] {
         | C::RemoveAnew
         | C::RemovePerson
         | C::RemoveSignOff
+        | C::RemoveClimb
+        | C::BringGearBack
         | C::RemoveGear
         | C::RemoveSite
         | C::RemoveTarget
