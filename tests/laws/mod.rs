@@ -3,5 +3,4 @@
 mod arrows;
 mod judge_laws;
 mod judge_method;
-mod judge_speed;
 mod judge_trees;

@@ -66,4 +66,5 @@ def measured(ring):
     }
 
 
-json.dump([measured(ring) for ring in json.load(sys.stdin)], sys.stdout)
+if __name__ == "__main__":
+    json.dump([measured(ring) for ring in json.load(sys.stdin)], sys.stdout)
