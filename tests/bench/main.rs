@@ -44,13 +44,20 @@ fn main() -> Outcome<()> {
         return Err(format!("no job {unknown}; there are: {}", names.join(", ")).into());
     }
     let bench = Bench::new()?;
-    let mut rows = Vec::new();
+    let (mut rows, mut failed) = (Vec::new(), Vec::new());
     for (name, job) in JOBS {
         if wanted.is_empty() || wanted.iter().any(|word| word == name) {
             eprintln!("{name} …");
-            rows.extend(job(&bench)?);
+            match job(&bench) {
+                Ok(done) => rows.extend(done),
+                Err(cause) => failed.push(format!("{name}: {cause}")),
+            }
         }
     }
     table::print(&rows);
-    Ok(())
+    // What was measured is shown before what was not.
+    if failed.is_empty() {
+        return Ok(());
+    }
+    Err(failed.join("; ").into())
 }

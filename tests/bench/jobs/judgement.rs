@@ -29,7 +29,7 @@ fn row(job: &str, file: &SiteFile, scored: bool) -> Outcome<Row> {
     let (rules, day) = (rules()?, latest_day(file)?);
     let ours = || {
         let (seconds, scores) = timed(|| {
-            let site = SiteContext::new(file, &rules, day, Some(9));
+            let site = SiteContext::new(file, &rules, day, None);
             let judged = file.site.trees.iter().map(|tree| judge_tree(&site, tree));
             Ok(judged.filter(|judged| judged.score.is_some()).count())
         })?;
@@ -68,6 +68,7 @@ fn with_sections(tree: &Tree) -> Outcome<Tree> {
         {"id": "low", "height_m": 0.5, "diameter_cm": 66.0, "readings": readings},
         {"id": "high", "height_m": 3.0, "diameter_cm": 60.0, "readings": readings},
     ]))?;
+    look.wires_near = Some(false);
     tree.inspections = vec![look];
     Ok(tree)
 }
@@ -84,9 +85,11 @@ fn triaged(tree: &Tree) -> Outcome<Tree> {
     Ok(tree)
 }
 
-/// The demo property with copies of one tree in place of its own, each on a spot of its own.
+/// The demo property with copies of one tree in place of its own, each on a spot of its own
+/// and none under wires.
 fn property(demo: &SiteFile, tree: &Tree, count: u32) -> SiteFile {
     let mut file = demo.clone();
+    file.site.lines = Vec::new();
     file.site.trees = (0..count)
         .map(|place| {
             let mut tree = tree.clone();
