@@ -46,7 +46,7 @@ pub fn rows(bench: &Bench) -> Outcome<Vec<Row>> {
         },
     )?;
     let note = format!(
-        "{which}; {features} features with the zones. The peer's command reads them as GeoJSON first, \
+        "{which}; {features} features, counted in both. The peer's command reads them as GeoJSON first, \
          its start included; ours has the records at hand, as the app has."
     );
     Ok(vec![row.noted(note)])
