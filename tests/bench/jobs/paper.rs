@@ -6,8 +6,8 @@ use std::process::Command;
 use bolewalk_core::handover::paper::Sheet;
 use bolewalk_core::handover::{PaperInput, site_summary};
 use bolewalk_core::judge::judge_site;
-use bolewalk_core::photo::{ReportFor, report_copy};
-use bolewalk_core::record::{Moment, Photo};
+use bolewalk_core::photo::report_copy;
+use bolewalk_core::record::{Moment, Photo, ReportFor};
 use bolewalk_core::words::{Language, UnitSystem, Words};
 
 use crate::bench::{Bench, Outcome, latest_day, rules};
