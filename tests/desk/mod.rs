@@ -4,6 +4,7 @@ mod bad_input;
 mod basics;
 mod demo;
 mod inventory;
+mod packs;
 
 use std::ffi::OsStr;
 use std::path::PathBuf;

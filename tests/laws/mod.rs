@@ -4,3 +4,4 @@ mod arrows;
 mod judge_laws;
 mod judge_method;
 mod judge_trees;
+mod packs;

@@ -14,7 +14,7 @@ mod summary;
 pub use aside::write_aside;
 pub use climb_sheets::{climb_sheets, climb_sheets_bytes};
 pub use map_files::{csv_text, geojson_text, write_csv, write_geojson, write_geopackage};
-pub use pack::{PackInput, PackMade, TakeLine, write_pack};
+pub use pack::{PackInput, PackMade, TakeLine, pack_bytes, write_pack};
 pub use paper_input::{HowFar, PaperInput, PhotoForPaper};
 pub use site_summary::{site_summary, site_summary_bytes};
 

@@ -66,6 +66,16 @@ pub fn write_pack(
     })
 }
 
+/// The same in memory, for small ones.
+///
+/// # Errors
+/// What handing over the changes reports.
+pub fn pack_bytes(input: &PackInput<'_>) -> Result<Vec<u8>, BookError> {
+    let mut out = std::io::Cursor::new(Vec::new());
+    put_pack(input, &mut out, Path::new(PACK_HEAD), &|_, _| true)?;
+    Ok(out.into_inner())
+}
+
 /// Writes a pack into `out`; `path` is named in errors.
 fn put_pack(
     input: &PackInput<'_>,

@@ -132,9 +132,12 @@ impl Edit<'_> {
         Ok(first.as_deref() == Some(change.edit.as_str()))
     }
 
+    /// Removes what the edit made. Where somebody else said meanwhile that it stays, the two stand
+    /// side by side.
     fn take_away(&mut self, change: &Change) -> Result<(), BookError> {
         let heads = self.heads_of(&change.noun, &change.record, GONE)?;
-        let replaces = heads.into_iter().map(|head| head.id).collect();
+        let own = heads.into_iter().filter(|head| head.device == self.device);
+        let replaces = own.map(|head| head.id).collect();
         let site = change.site.clone();
         self.write(
             &change.noun,

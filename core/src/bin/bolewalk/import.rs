@@ -1,13 +1,16 @@
-//! `bolewalk import`: a site file, or trees of another origin, into a field book.
+//! `bolewalk import`: a site file, a pack, or trees of another origin, into a field book.
 
 mod inventory;
+mod pack;
 
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use bolewalk_core::error::BookError;
-use bolewalk_core::intake::{InventoryKind, inventory_kind, make_unique, read_site_file_at};
+use bolewalk_core::intake::{
+    InventoryKind, inventory_kind, is_zip, make_unique, read_site_file_at,
+};
 use bolewalk_core::judge::codebook::starter_codes;
 use bolewalk_core::photo::import_photo;
 use bolewalk_core::record::{Day, Fault, Id, Photo, SiteFile};
@@ -26,7 +29,7 @@ pub fn shipped_codes() -> BTreeSet<Id> {
 /// What is asked.
 #[derive(clap::Args)]
 pub struct Asked {
-    /// A site file (JSON), or trees of any origin: delimited text (CSV) or GeoJSON points.
+    /// A site file (JSON), a pack of another phone (zip), or trees of any origin: delimited text (CSV) or GeoJSON points.
     file: PathBuf,
     /// The folder of the field book; made if it is not there.
     #[arg(long, default_value = "field-book")]
@@ -48,6 +51,10 @@ pub struct Asked {
 }
 
 pub fn import(asked: &Asked) -> Result<ExitCode, BookError> {
+    if is_zip(&asked.file)? {
+        of_inventory_only(asked)?;
+        return pack::import(asked);
+    }
     let bytes =
         std::fs::read(&asked.file).map_err(|cause| BookError::reading(&asked.file, &cause))?;
     let kind = inventory_kind(&bytes);
@@ -87,13 +94,7 @@ pub fn brought_in(asked: &Asked, mut file: SiteFile) -> Result<ExitCode, BookErr
     let at = now();
     let is_new = !asked.into.exists();
     let mut store = Store::open(&asked.into, "desk", at)?;
-    if let Some(repair) = &store.opening().repair {
-        return Err(BookError::Damaged {
-            place: asked.into.join(DATABASE).display().to_string(),
-            detail: repair.detail.clone(),
-            kept: repair.kept.clone(),
-        });
-    }
+    refuse_repaired(asked, &store)?;
     let beside = asked.file.parent().unwrap_or(Path::new("."));
     let author = Author {
         person: Id::from(asked.by.as_str()),
@@ -117,6 +118,18 @@ pub fn brought_in(asked: &Asked, mut file: SiteFile) -> Result<ExitCode, BookErr
     ];
     tell(&words(false).say("desk.imported", &said))?;
     Ok(ExitCode::SUCCESS)
+}
+
+/// Goes no further with a book that was damaged.
+fn refuse_repaired(asked: &Asked, store: &Store) -> Result<(), BookError> {
+    match &store.opening().repair {
+        Some(repair) => Err(BookError::Damaged {
+            place: asked.into.join(DATABASE).display().to_string(),
+            detail: repair.detail.clone(),
+            kept: repair.kept.clone(),
+        }),
+        None => Ok(()),
+    }
 }
 
 /// Takes every photo into the book's folder before the log names it, on every core; all faults are

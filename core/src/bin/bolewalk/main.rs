@@ -10,6 +10,7 @@ mod export;
 mod import;
 mod judge;
 mod lines;
+mod pack;
 mod place;
 mod progress;
 mod rules;
@@ -60,9 +61,10 @@ enum Command {
         /// A site file (JSON) or the folder of a field book.
         place: PathBuf,
     },
-    /// Bring a site file, or trees of another origin, into a field book.
+    /// Bring a site file, a pack, or trees of another origin, into a field book.
     ///
-    /// The same file again changes nothing. Trees of another origin come as delimited text (any
+    /// The same file again changes nothing. A pack brings another phone's history with it: what was
+    /// entered in two ways stands side by side until somebody settles it. Trees of another origin come as delimited text (any
     /// delimiter, decimal point or comma) or as GeoJSON points; every row becomes a tree or is told
     /// with its line and reason.
     Import(import::Asked),
@@ -96,6 +98,11 @@ enum Command {
     /// The layers are trees, zones, targets, overhead lines and the outline. A tree without a
     /// position has no point on the map, but stands in every table.
     Export(export::Asked),
+    /// Write a property of a field book as a pack: one file with its history, people and photos.
+    ///
+    /// Another phone or desk takes it in beside what it has; whoever takes it in twice, or in
+    /// another order, ends up with the same.
+    Pack(pack::Asked),
     /// Print the JSON Schema of the site file, for editors and other programs.
     Schema,
     /// Print a rule set: every distance, factor and threshold with its unit and its source.
@@ -117,6 +124,7 @@ fn main() -> ExitCode {
         Command::Check { place } => check::check(&place),
         Command::Import(asked) => import::import(&asked),
         Command::Demo(asked) => demo::demo(&asked),
+        Command::Pack(asked) => pack::pack(&asked),
         Command::Export(asked) => export::export(&asked),
         Command::Summary(asked) => summary::summary(&asked),
         Command::Judge(asked) => judge::judge(&asked),

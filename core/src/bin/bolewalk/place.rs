@@ -101,7 +101,7 @@ pub fn open_book(folder: &Path) -> Result<Store, BookError> {
 }
 
 /// The site that was asked for by name or id, or the only one there is.
-fn chosen(store: &Store, asked: Option<&str>) -> Result<Id, BookError> {
+pub fn chosen(store: &Store, asked: Option<&str>) -> Result<Id, BookError> {
     let sites = store.read().load_book()?.sites;
     if let Some(asked) = asked {
         let found = sites
