@@ -1,6 +1,7 @@
 //! Tests of this folder, a module a file.
 
 mod intake;
+mod packs;
 mod store;
 mod store_full_or_closed;
 mod store_killed;

@@ -3,6 +3,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::io::Cursor;
+use std::sync::LazyLock;
 
 use bolewalk_core::error::BookError;
 use bolewalk_core::handover::{PackInput, TakeLine, pack_bytes};
@@ -65,6 +66,14 @@ fn property() -> SiteFile {
 fn site() -> Id {
     Id::from("s")
 }
+
+/// What all begin with: a property entered at a desk.
+static FIRST: LazyLock<Vec<u8>> = LazyLock::new(|| {
+    let mut desk = Phone::new(9);
+    let author = desk.author();
+    desk.store.put_site_file(&author, &property()).unwrap();
+    desk.pack()
+});
 
 /// One phone; its clock goes on by a minute with every deed.
 struct Phone {
@@ -278,12 +287,9 @@ proptest! {
         deeds in prop::collection::vec(deed(), 1..14),
         order in Just([0, 1, 2]).prop_shuffle(),
     ) {
-        let mut desk = Phone::new(9);
-        let author = desk.author();
-        desk.store.put_site_file(&author, &property()).unwrap();
         let mut phones: Vec<Phone> = (0..PHONES).map(Phone::new).collect();
         for phone in &mut phones {
-            phone.receive(&desk.pack());
+            phone.receive(&FIRST);
         }
         for (phone, deed) in deeds {
             match deed {
