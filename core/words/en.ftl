@@ -542,6 +542,7 @@ error-refused = { $count ->
     [one] This does not fit, and nothing was changed. Mend it and try again.
    *[other] { $count } entries do not fit, and nothing was changed. Mend them and try again.
 }
+error-pack-refused = Nothing was taken in; everything here is as it was.
 error-not-found = There is no { $kind } “{ $id }”. Check the name, or go back and choose it from the list.
 error-newer = “{ $place }” was written by a newer version (format { $found }; this version reads up to { $known }). It was left as it is. Update this app or program, then open it again.
 error-damaged = “{ $place }” is damaged: { $detail }. { $what-we-did }

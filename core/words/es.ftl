@@ -569,6 +569,7 @@ error-refused = { $count ->
     [one] Hay algo que no encaja y no se ha cambiado nada. Corregirlo y volver a intentarlo.
    *[other] Hay { $count } datos que no encajan y no se ha cambiado nada. Corregirlos y volver a intentarlo.
 }
+error-pack-refused = No se ha incorporado nada; aquí todo está como estaba.
 error-not-found = No se encuentra: { $kind } “{ $id }”. Revisar el nombre, o volver atrás y elegir en la lista.
 error-newer = “{ $place }” lo escribió una versión más nueva (formato { $found }; esta versión lee hasta el { $known }). Se ha dejado como estaba. Actualizar esta aplicación o programa y abrirlo de nuevo.
 error-damaged = “{ $place }” está dañado: { $detail }. { $what-we-did }

@@ -2,6 +2,7 @@
 
 mod intake;
 mod packs;
+mod packs_forged;
 mod store;
 mod store_full_or_closed;
 mod store_killed;

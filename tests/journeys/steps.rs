@@ -37,6 +37,8 @@ pub struct Step {
     pub sense: Vec<Sensed>,
     #[serde(default)]
     pub twice: bool,
+    pub file: Option<String>,
+    pub phone: Option<String>,
     pub clock: Option<String>,
     pub fault: Option<Fault>,
     #[serde(default)]

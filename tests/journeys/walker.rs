@@ -1,9 +1,10 @@
 //! Walks a journey through the exported object, as a shell would.
 
+use std::path::PathBuf;
 use std::sync::Arc;
 
 use bolewalk_core::error::BookError;
-use bolewalk_core::field_book::{FieldBook, FixedClock, MapFileKind};
+use bolewalk_core::field_book::{FieldBook, FixedClock, MapFileKind, PackTaken};
 use bolewalk_core::pages::{CommandKind, Entry, EntryValue, Page, PageAddress};
 use bolewalk_core::record::{LatLon, Moment};
 use serde_json::Value;
@@ -19,7 +20,11 @@ pub struct Walker {
     address: PageAddress,
     screen: Screen,
     said: String,
+    units: Units,
+    phone: String,
     files: u32,
+    /// The pack that was written last, on whichever phone.
+    pack: PathBuf,
 }
 
 type Walked = Result<(), String>;
@@ -34,10 +39,31 @@ impl Walker {
             address: PageAddress::book(),
             screen: Screen::default(),
             said: String::new(),
+            units: journey.units,
+            phone: String::from("phone-1"),
             files: 0,
+            pack: PathBuf::new(),
         };
-        walker.open_book();
-        let units = match journey.units {
+        walker.take_up("phone-1");
+        walker.look().unwrap();
+        walker
+    }
+
+    /// Takes a phone up: the one of this name, new the first time.
+    fn take_up(&mut self, phone: &str) {
+        self.book = None;
+        self.said.clear();
+        self.address = PageAddress::book();
+        self.phone = phone.to_owned();
+        let is_new = !self.folder.path().join(phone).exists();
+        self.open_book();
+        if is_new {
+            self.choose_units();
+        }
+    }
+
+    fn choose_units(&self) {
+        let units = match self.units {
             Units::Metric => "metric",
             Units::Imperial => "imperial",
         };
@@ -47,17 +73,13 @@ impl Walker {
         };
         let token = String::from("units of the journey");
         let settings = CommandKind::ChangeSettings;
-        let done = walker
-            .book()
-            .act(settings, String::new(), vec![entry], token);
+        let done = self.book().act(settings, String::new(), vec![entry], token);
         done.unwrap();
-        walker.look().unwrap();
-        walker
     }
 
     fn open_book(&mut self) {
-        let folder = self.folder.path().join("book").display().to_string();
-        let opened = FieldBook::open_with_clock(folder, "phone-1".into(), self.clock.clone());
+        let folder = self.folder.path().join(&self.phone).display().to_string();
+        let opened = FieldBook::open_with_clock(folder, self.phone.clone(), self.clock.clone());
         self.book = Some(opened.unwrap());
     }
 
@@ -71,6 +93,10 @@ impl Walker {
     }
 
     pub fn step(&mut self, step: &Step) -> Walked {
+        if let Some(phone) = &step.phone {
+            self.take_up(phone);
+            self.look()?;
+        }
         if let Some(at) = &step.clock {
             self.clock.set_to(moment(at)).unwrap();
             self.look()?;
@@ -166,9 +192,9 @@ impl Walker {
         }
         let command = CommandKind::of_id(id).ok_or(format!("no command {id}"))?;
         let entries = entries(&offer, step)?;
-        if let Some(outcome) = self.long_work(command, &text("about"), &entries) {
+        if let Some(outcome) = self.long_work(command, &text("about"), &entries, step) {
             self.said = match outcome {
-                Ok(()) => "Written.".to_owned(),
+                Ok(words) => words,
                 Err(error) => self.words_of(error),
             };
             return self.look();
@@ -193,36 +219,56 @@ impl Walker {
         })
     }
 
-    /// Does long work, if the command is any, and looks at the file that it wrote.
+    /// Does long work, if the command is any, and looks at the file that it wrote; what the app
+    /// says of it.
     fn long_work(
         &mut self,
         command: CommandKind,
         about: &str,
         entries: &[Entry],
-    ) -> Option<Result<(), BookError>> {
+        step: &Step,
+    ) -> Option<Result<String, BookError>> {
         let about = about.to_owned();
+        let entries = entries.to_vec();
         self.files += 1;
         let path = self.folder.path().join(format!("file-{}", self.files));
         let to = path.display().to_string();
-        let map = |kind| self.book().write_map_file(about.clone(), kind, to.clone());
+        let given = step.file.as_ref().map(|file| super::root().join(file));
+        let from = given.unwrap_or_else(|| self.pack.clone());
+        let from = from.display().to_string();
+        let book = self.book();
+        let map = |kind| book.write_map_file(about.clone(), kind, to.clone());
+        let written = |()| String::from("Written.");
         let (outcome, begins) = match command {
-            CommandKind::WriteSummary => (
-                self.book().write_summary(about, to, entries.to_vec()),
-                "%PDF-",
-            ),
+            CommandKind::WriteSummary => {
+                (book.write_summary(about, to, entries).map(written), "%PDF-")
+            }
             CommandKind::WriteClimbSheets => (
-                self.book().write_climb_sheets(about, to, entries.to_vec()),
+                book.write_climb_sheets(about, to, entries).map(written),
                 "%PDF-",
             ),
-            CommandKind::WriteTable => (map(MapFileKind::Csv), "tag,"),
-            CommandKind::WriteGeoJson => (map(MapFileKind::GeoJson), "{"),
-            CommandKind::WriteGeoPackage => (map(MapFileKind::GeoPackage), "SQLite format 3"),
-            CommandKind::MakeBackup => return Some(self.book().backup().map(|_| ())),
+            CommandKind::WriteTable => (map(MapFileKind::Csv).map(written), "tag,"),
+            CommandKind::WriteGeoJson => (map(MapFileKind::GeoJson).map(written), "{"),
+            CommandKind::WriteGeoPackage => {
+                (map(MapFileKind::GeoPackage).map(written), "SQLite format 3")
+            }
+            CommandKind::WritePack => (book.write_pack(about, to).map(|pack| pack.words), "PK"),
+            CommandKind::ReadPack => {
+                let told = |pack: PackTaken| [vec![pack.words], pack.notices].concat().join("\n");
+                return Some(book.read_pack(from).map(told));
+            }
+            CommandKind::ImportSiteFile => {
+                return Some(book.import_site_file(from).map(|done| done.words));
+            }
+            CommandKind::MakeBackup => return Some(book.backup().map(|_| written(()))),
             _ => return None,
         };
         if outcome.is_ok() {
             let bytes = std::fs::read(&path).unwrap();
             assert!(bytes.starts_with(begins.as_bytes()), "no file was written");
+            if command == CommandKind::WritePack {
+                self.pack = path;
+            }
         }
         Some(outcome)
     }

@@ -4,6 +4,9 @@ use super::catalogue::{Said, Words};
 use crate::error::BookError;
 use crate::record::Fault;
 
+/// Faults of what another phone wrote: nobody can mend them by typing.
+const OF_PACKS: [&str; 3] = ["fault.pack-", "fault.change", "fault.record-elsewhere"];
+
 /// The words of an error for the person who meets it: what happened and what to do. A refusal
 /// lists each fault on a line of its own.
 pub fn words_of_error(error: &BookError, words: &Words) -> String {
@@ -106,10 +109,12 @@ impl Words {
     }
 
     fn refusal(&self, faults: &[Fault]) -> String {
-        let mut lines = vec![self.say(
-            "error.refused",
-            &[("count", Said::Count(faults.len() as i64))],
-        )];
+        let is_of_pack = |fault: &Fault| OF_PACKS.iter().any(|code| fault.code.starts_with(code));
+        let key = match faults.iter().all(is_of_pack) {
+            true => "error.pack-refused",
+            false => "error.refused",
+        };
+        let mut lines = vec![self.say(key, &[("count", Said::Count(faults.len() as i64))])];
         lines.extend(faults.iter().map(|fault| self.fault(fault)));
         lines.join("\n")
     }
