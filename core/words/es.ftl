@@ -141,9 +141,9 @@ side-short-nw = NO
 
 ## Verdicts and the climb
 
-verdict-no-stop = hoy no se encontró ningún impedimento
+verdict-no-stop = hoy no se halló impedimento
 verdict-limited = solo dentro de estos límites
-verdict-refer = no trepar todavía: otra manera, o una segunda opinión
+verdict-refer = aún no trepar: otra manera, o segunda opinión
 verdict-barred = no trepar
 verdict-incomplete = sin valorar: falta comprobar
 
@@ -182,9 +182,9 @@ operation-habitat-stem = dejar el fuste en pie para la fauna
 operation-inspection = revisar otra vez, o más a fondo
 
 priority-immediate = ya
-priority-soon = en unas semanas
+priority-soon = en semanas
 priority-season = esta temporada
-priority-routine = cuando convenga
+priority-routine = sin prisa
 
 ## The walk-round and the inspection
 
@@ -362,7 +362,7 @@ margin-base = fuste en la base
 
 ## People, skills and gear
 
-electrical-level-unqualified = sin cualificación para trabajar cerca de electricidad
+electrical-level-unqualified = sin cualificación eléctrica
 electrical-level-line-clearance = con cualificación para despejar líneas
 
 skill-inspection = inspección del árbol
@@ -500,21 +500,21 @@ risk-not-assessed = sin evaluar
 # Argumentos: $day, $hour, $weather, $level. Donde falte uno se pasa `caution.unknown`.
 caution-sheet-ground = Valorado desde el suelo el { $day }, { $hour }, { $weather }. Inspección: { $level }.
 caution-sheet-not-seen = No visto: { $parts }.
-caution-sheet-all-seen = Se vio cada parte, hasta donde se puede desde el suelo.
-caution-sheet-aid = Es una ayuda propia de la cuadrilla, no un permiso para trepar.
-caution-sheet-refuse = Quien trepa puede negarse en cualquier momento.
-caution-sheet-decide = Deciden la normativa local y el arborista cualificado en el lugar.
-caution-anchor-scope = Vale para este anclaje, este sistema de cuerda y este día:
-caution-anchor-not = no para resbalones con cuerda floja, cargas de retención ni tirones desde otro lado.
-caution-anchor-aloft = Seguir comprobando el anclaje una vez arriba.
-caution-decay-bending = Solo se calcula la flexión: ni las raíces ni el pandeo.
+caution-sheet-all-seen = Todo visto, hasta donde se puede desde el suelo.
+caution-sheet-aid = Ayuda propia de la cuadrilla, no permiso para trepar.
+caution-sheet-refuse = Quien trepa puede negarse siempre.
+caution-sheet-decide = Mandan la normativa local y el arborista cualificado presente.
+caution-anchor-scope = Vale para este anclaje, sistema de cuerda y día:
+caution-anchor-not = no para resbalones con cuerda floja, retención de piezas ni tirones de otro lado.
+caution-anchor-aloft = Seguir comprobando el anclaje arriba.
+caution-decay-bending = Solo se calcula la flexión: ni raíces ni pandeo.
 caution-decay-shape = La pudrición rara vez es un hueco limpio.
-caution-zone-stem = Las distancias se toman por el suelo desde el fuste.
-caution-zone-more = Dejar más cuesta abajo, con viento, y con puntas secas o árboles enganchados.
-caution-wires-people = Las distancias a los cables solo valen para personas con la cualificación indicada.
-caution-wires-all = Cuerda, herramienta y rama cuentan como parte de quien trepa.
+caution-zone-stem = Distancias por el suelo, desde el fuste.
+caution-zone-more = Más cuesta abajo, con viento, con puntas secas o árboles enganchados.
+caution-wires-people = Distancias a cables: solo para quien tenga la cualificación indicada.
+caution-wires-all = Cuerda, herramienta y rama cuentan como la persona.
 caution-client-guarantee = Este resumen no es una garantía.
-caution-client-holds = Vale durante { $time-frame }, o hasta que haya una tormenta, una excavación cerca del árbol o cualquier otro cambio, lo que ocurra antes.
+caution-client-holds = Vale para { $time-frame }, o hasta una tormenta, una excavación cerca del árbol o cualquier otro cambio, lo que ocurra antes.
 caution-client-risk = Ningún árbol está libre de riesgo.
 caution-unknown = sin anotar
 caution-house = Valor propio: lo eligió la cuadrilla, no viene de una fuente publicada.
@@ -1615,9 +1615,9 @@ summary-address = Dirección
 summary-looked-at-on = Revisado el
 summary-looked-at-by = Revisado por
 summary-tree-count = Árboles
-summary-target-count = Lugares que usa la gente
+summary-target-count = Lugares con gente
 summary-line-count = Líneas aéreas
-summary-made-on = Documento hecho el
+summary-made-on = Hecho el
 summary-lead = { $looked ->
     [0] Todavía no se ha revisado ninguno de los { $trees } árboles de esta propiedad.
     [one] { $trees ->
@@ -1628,13 +1628,13 @@ summary-lead = { $looked ->
         [yes] Los { $trees } árboles de esta propiedad se revisaron desde el suelo.
        *[no] { $looked } de los { $trees } árboles de esta propiedad se revisaron desde el suelo.
     }
-  } Este documento dice qué se vio, qué se propone, y qué hay que cerrar, retirar o vigilar mientras dura el trabajo.
+  } Aquí se dice qué se vio, qué se propone, y qué cerrar, retirar o vigilar durante el trabajo.
 summary-first = Lo primero
 summary-first-nothing = Ningún trabajo está marcado como urgente.
 summary-contents = En este documento
 summary-only-what-was-seen = Dice lo que se podía ver desde el suelo en los días indicados.
 summary-until-next-looks = el tiempo hasta la próxima revisión de cada árbol
-summary-last-word = La última palabra la tienen la normativa local y el arborista cualificado que esté en el lugar el día del trabajo.
+summary-last-word = La última palabra la tienen la normativa local y el arborista cualificado presente el día del trabajo.
 
 # Site summary: what was looked at.
 summary-looked = Qué se revisó
@@ -1711,13 +1711,13 @@ summary-permissions-none = Todavía no se ha mirado ningún permiso. El trabajo 
 # Site summary: schedule.
 summary-schedule = Relación de árboles
 summary-schedule-table = Cada árbol con su tamaño, el trabajo propuesto y la página de su ficha
-summary-tag = Etiqueta
+summary-tag = Árbol
 summary-species = Especie
 summary-height = Altura
 summary-girth = Perímetro
 summary-work = Trabajo propuesto
 summary-priority = Para cuándo
-summary-page = Página
+summary-page = Pág.
 summary-species-in-full = { $common } ({ $latin })
 summary-species-unknown = especie desconocida
 summary-no-work = ningún trabajo propuesto
@@ -1810,7 +1810,7 @@ sheet-more-gaps = { $count ->
 sheet-remarks = Conviene saber
 sheet-who = Quién puede trepar
 sheet-who-climbs = Trepa: { $names }
-sheet-who-climbs-and-seconds = Trepa, y es segunda persona de otra: { $names }
+sheet-who-climbs-and-seconds = Trepa, o es segunda persona: { $names }
 sheet-who-seconds = Segunda persona en el suelo: { $names }
 sheet-who-nobody = Nadie de la cuadrilla de hoy
 sheet-who-no-second = Sin segunda persona: no trepa nadie
@@ -1836,9 +1836,9 @@ sheet-before-look-again = Mirar hoy otra vez: cables, ramas colgadas, insectos, 
 sheet-load-test-held = aguantó; no vale para resbalones ni tirones de lado
 sheet-load-test-failed = el anclaje cedió: nadie trepa por él
 sheet-pace = A pasos desde el fuste
-sheet-pace-everyone = Nadie a menos de
-sheet-pace-crew = Cuadrilla fuera de
-sheet-pace-lands = Cae a menos de
+sheet-pace-everyone = Nadie dentro
+sheet-pace-crew = Cuadrilla fuera
+sheet-pace-lands = Cae dentro
 sheet-pace-downhill = … por el lado de cuesta abajo
 sheet-pace-inside = Dentro: { $what }
 sheet-pace-none = Todavía no se puede dar distancia: falta el tamaño o la forma de trabajo.
@@ -1855,7 +1855,7 @@ sheet-rescue-not-noted = sin anotar
 
 sheet-judged-without-hour = Valorado desde el suelo el { $day }; hora y tiempo sin anotar. Inspección: { $level }.
 sheet-not-judged = Nadie ha revisado todavía este árbol.
-sheet-caution-ends = Esta respuesta acaba con el día, si cambia el trabajo, tras una tormenta, con otro anclaje.
+sheet-caution-ends = Deja de valer al acabar el día, con otro trabajo, tras una tormenta o en otro anclaje.
 paper-language = es
 summary-profile-behind = lado de atrás
 sheet-weather-wind = viento { $wind }

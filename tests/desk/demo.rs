@@ -245,7 +245,20 @@ fn its_papers_are_accessible_and_made_to_last() {
 
 #[test]
 fn a_climb_sheet_takes_one_page_a_tree() {
-    let path = Demo::made().place().join("climb-sheets.pdf");
+    let demo = Demo::made();
+    one_page_a_tree(&demo.place().join("climb-sheets.pdf"));
+    // Spanish says the same with more letters, feet and letter sheets have the least room.
+    let folder = tempfile::tempdir().unwrap();
+    let at = folder.path().to_str().unwrap();
+    for units in [&["--a4"][..], &["--imperial"]] {
+        let asked = ["summary", "--language", "es", "--out", at];
+        let said = demo.run(&[&asked[..], units].concat());
+        assert!(said.contains("Escrito: "), "{said}");
+        one_page_a_tree(&folder.path().join("climb-sheets.pdf"));
+    }
+}
+
+fn one_page_a_tree(path: &Path) {
     match Command::new("pdfinfo").arg(path).output() {
         Ok(output) => {
             let told = String::from_utf8(output.stdout).unwrap();

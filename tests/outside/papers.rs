@@ -35,14 +35,26 @@ pub fn write_papers(folder: &Path) -> Vec<PathBuf> {
         serde_json::from_str(judged).unwrap(),
     );
     let mut written = Vec::new();
-    for (units, sheet, name) in [
-        (UnitSystem::Metric, Sheet::A4, "a4"),
-        (UnitSystem::Imperial, Sheet::UsLetter, "letter"),
+    for (language, units, sheet, name) in [
+        (Language::English, UnitSystem::Metric, Sheet::A4, "a4"),
+        (
+            Language::English,
+            UnitSystem::Imperial,
+            Sheet::UsLetter,
+            "letter",
+        ),
+        (Language::Spanish, UnitSystem::Metric, Sheet::A4, "es-a4"),
+        (
+            Language::Spanish,
+            UnitSystem::Imperial,
+            Sheet::UsLetter,
+            "es-letter",
+        ),
     ] {
         let input = PaperInput {
             file: &file,
             judgement: &judgement,
-            words: Words::new(Language::English, units),
+            words: Words::new(language, units),
             made: Moment {
                 utc_ms: 1_778_850_000_000,
                 offset_min: -240,
@@ -117,8 +129,13 @@ fn the_client_reads_neither_score_nor_climb_verdict_and_the_crew_no_forces() {
         return;
     }
     let folder = tempfile::tempdir().unwrap();
-    let words = Words::new(Language::English, UnitSystem::Metric);
     for file in write_papers(folder.path()) {
+        let in_spanish = file.to_string_lossy().contains("-es-");
+        let (language, not_assessed) = match in_spanish {
+            true => (Language::Spanish, "Sin evaluar"),
+            false => (Language::English, "Not assessed"),
+        };
+        let words = Words::new(language, UnitSystem::Metric);
         let text = printed("pdftotext", &["-layout"], &file, &["-"]);
         let text = text.split_whitespace().collect::<Vec<_>>().join(" ");
         assert!(!text.contains('⟦') && !text.contains('□'), "{text}");
@@ -139,9 +156,9 @@ fn the_client_reads_neither_score_nor_climb_verdict_and_the_crew_no_forces() {
             for number in ["77", "63", "84"] {
                 assert!(!text.split(' ').any(|word| word == number), "{number}");
             }
-            assert!(text.contains("Not assessed") && text.contains("broken.jpg"));
+            assert!(text.contains(not_assessed) && text.contains("broken.jpg"));
         } else {
-            for word in ["kN", "sample", "score", "%", "=", "modulus"] {
+            for word in ["kN", "sample", "score", "%", "=", "modulus", "puntuación"] {
                 assert!(!text.contains(word), "{word}");
             }
         }
