@@ -4,7 +4,9 @@
   build.py fetch                         the packages of deps.lock, by Maven
   build.py check                         compiles with warnings as errors, links, then looks for what neither finds
   build.py test [CLASS[#METHOD] ...]     the tests on real framework code and the real core; all of them, or those named
+  build.py apk                           shrinks with R8, signs with a debug key, and looks into the dex
   build.py main                          compiles only
+  build.py bindings                      builds the core and its bindings, and prints their folder
 
 The core and its bindings are taken from $BOLEWALK_BINDINGS (kotlin/, lib/); without it they are built first."""
 import os
@@ -97,6 +99,11 @@ if __name__ == '__main__':
             packages.fetch()
         case ['main']:
             main()
+        case ['apk']:
+            import apk
+            apk.build(main('release'), bindings())
+        case ['bindings']:
+            print(bindings())
         case ['check']:
             import check
             check.run_checks(main())

@@ -2,7 +2,11 @@ package bolewalk.app
 
 import android.app.Application
 import android.content.Context
+import androidx.activity.ComponentActivity
+import bolewalk.app.device.Device
+import bolewalk.app.device.phoneDevice
 import bolewalk.app.field.BookKeeper
+import bolewalk.app.field.FieldModel
 import bolewalk.book.FieldBook
 import java.io.File
 import java.util.UUID
@@ -14,6 +18,9 @@ open class BolewalkApplication : Application() {
     /** The field book lies in a folder of its own, so that a new phone can take it over whole. */
     protected open fun openBook(): FieldBook =
         FieldBook.open(File(filesDir, "book").path, deviceName())
+
+    /** What the phone senses and reaches, for a window. */
+    open fun deviceOf(activity: ComponentActivity, field: FieldModel): Device = phoneDevice(activity, field)
 
     /** This phone's lasting name in the log of changes. */
     protected fun deviceName(): String {

@@ -13,7 +13,6 @@ import androidx.lifecycle.createSavedStateHandle
 import androidx.lifecycle.viewmodel.initializer
 import androidx.lifecycle.viewmodel.viewModelFactory
 import bolewalk.app.device.LocalDevice
-import bolewalk.app.device.phoneDevice
 import bolewalk.app.field.FieldModel
 import bolewalk.app.field.Papers
 import bolewalk.app.look.BolewalkTheme
@@ -34,7 +33,7 @@ class MainActivity : ComponentActivity() {
     override fun onCreate(savedInstanceState: Bundle?) {
         super.onCreate(savedInstanceState)
         enableEdgeToEdge()
-        val device = phoneDevice(this, field)
+        val device = (application as BolewalkApplication).deviceOf(this, field)
         setContent {
             val state by field.state.collectAsStateWithLifecycle()
             CompositionLocalProvider(LocalDevice provides device) {
@@ -44,5 +43,11 @@ class MainActivity : ComponentActivity() {
                 }
             }
         }
+    }
+
+    /** The day may have changed meanwhile. */
+    override fun onRestart() {
+        super.onRestart()
+        field.refresh()
     }
 }

@@ -16,7 +16,6 @@ class FirstStepsTest {
 
     @Test fun aSiteIsMadeAndOpened() {
         val walk = Walk(rule)
-        walk.settle()
         assertTrue(walk.sees("Field book"))
         walk.tap("site.add").type("site.name", "Heron Mill").tap("form.confirm")
         assertTrue(walk.sees("Heron Mill"))

@@ -1,16 +1,22 @@
 package bolewalk.app
 
+import androidx.activity.ComponentActivity
+import bolewalk.app.device.Device
+import bolewalk.app.field.FieldModel
 import bolewalk.book.FieldBook
 import bolewalk.book.FixedClock
 import bolewalk.book.Moment
 import java.io.File
 import java.time.OffsetDateTime
 
-/** The app with a clock that stands still until a test sets it; everything else is as on a phone. */
+/** The app with a clock that stands still until a test sets it, and with senses that say what the test tells them. */
 class TestApplication : BolewalkApplication() {
     val clock: FixedClock by lazy { FixedClock.at(moment("2026-05-14T09:10:00-04:00")) }
+    val doubles = Doubles()
 
     override fun openBook(): FieldBook = FieldBook.openWithClock(File(filesDir, "book").path, deviceName(), clock)
+
+    override fun deviceOf(activity: ComponentActivity, field: FieldModel): Device = doubles.device(field)
 }
 
 /** A moment as RFC 3339 writes it. */

@@ -1,5 +1,7 @@
 package bolewalk.app
 
+import android.os.Bundle
+import android.os.Parcel
 import androidx.compose.ui.test.SemanticsMatcher
 import androidx.compose.ui.test.SemanticsNodeInteraction
 import androidx.compose.ui.test.hasTestTag
@@ -12,39 +14,73 @@ import androidx.compose.ui.test.performScrollToNode
 import androidx.compose.ui.test.performTextReplacement
 import androidx.test.core.app.ApplicationProvider
 import bolewalk.app.field.FieldState
+import java.util.concurrent.CountDownLatch
+import kotlinx.coroutines.CoroutineScope
+import kotlinx.coroutines.Dispatchers
+import kotlinx.coroutines.launch
 import org.robolectric.Robolectric
 import org.robolectric.android.controller.ActivityController
 
 val app: TestApplication get() = ApplicationProvider.getApplicationContext()
 
 /** A finger on the real activity: finds what it taps by tag, and counts what it does. */
-class Walk(private val rule: ComposeTestRule) {
-    var controller: ActivityController<MainActivity> = Robolectric.buildActivity(MainActivity::class.java).setup()
+class Walk(val rule: ComposeTestRule) {
+    private var controller: ActivityController<MainActivity> = Robolectric.buildActivity(MainActivity::class.java).setup()
+
+    /** Taps and keys. */
     var taps = 0
         private set
 
-    val state: FieldState get() = controller.get().field.state.value
+    /** Is called when the screen has come to rest. */
+    var look: (Walk) -> Unit = {}
+
+    val activity: MainActivity get() = controller.get()
+    val state: FieldState get() = activity.field.state.value
+
+    init {
+        settle()
+    }
 
     /** Waits until the core has answered everything. */
     fun settle() {
-        rule.waitUntil(30_000) {
+        rule.waitUntil(60_000) {
             rule.waitForIdle()
             state.pending == 0 && (state.page != null || state.trouble != null)
         }
         rule.waitForIdle()
+        look(this)
     }
 
-    fun tap(tag: String): Walk = apply { tap(node(hasTestTag(tag))) }
+    fun tap(tag: String): Walk = tap(hasTestTag(tag))
 
-    fun tap(node: SemanticsNodeInteraction) {
-        taps++
-        node.performClick()
+    fun tap(matcher: SemanticsMatcher, times: Int = 1): Walk = apply {
+        val node = node(matcher)
+        onSlowDisk(times > 1) { repeat(times) { node.performClick() } }
+        taps += times
         settle()
+    }
+
+    /** Nothing is answered before the finger is done: two quick taps both find the button. */
+    private fun onSlowDisk(slow: Boolean, act: () -> Unit) {
+        if (!slow) return act()
+        val (began, done) = CountDownLatch(1) to CountDownLatch(1)
+        CoroutineScope(Dispatchers.Default).launch {
+            app.keeper.ask {
+                began.countDown()
+                done.await()
+            }
+        }
+        began.await()
+        try {
+            act()
+        } finally {
+            done.countDown()
+        }
     }
 
     /** A key counts as a tap. */
     fun type(tag: String, text: String): Walk = apply {
-        taps += text.length
+        taps += 1 + text.length
         node(hasTestTag(tag)).performTextReplacement(text)
         settle()
     }
@@ -64,6 +100,32 @@ class Walk(private val rule: ComposeTestRule) {
         val node = rule.onAllNodes(matcher).onFirst()
         runCatching { node.performScrollTo() }
         return node
+    }
+
+    /** Another app was in front meanwhile. */
+    fun away() {
+        controller.pause().stop().restart().start().resume()
+        settle()
+    }
+
+    fun recreate() {
+        controller.recreate()
+        settle()
+    }
+
+    /** The system ends the process and brings the window back from its saved state, as it came through a Parcel. */
+    fun endOfProcess(orderly: Boolean) {
+        val out = Bundle()
+        controller.pause().stop().saveInstanceState(out).destroy()
+        val book = app.keeper.forget()
+        if (orderly) book?.destroy()
+        val saved = Parcel.obtain().run {
+            writeBundle(out)
+            setDataPosition(0)
+            readBundle(javaClass.classLoader).also { recycle() }
+        }
+        controller = Robolectric.buildActivity(MainActivity::class.java).setup(saved)
+        settle()
     }
 
     fun end() {

@@ -4,11 +4,13 @@ import androidx.lifecycle.SavedStateHandle
 import androidx.lifecycle.ViewModel
 import androidx.lifecycle.viewModelScope
 import bolewalk.book.BookException
+import bolewalk.book.CommandKind
 import bolewalk.book.Done
 import bolewalk.book.Drawing
 import bolewalk.book.DrawingAddress
 import bolewalk.book.Entry
 import bolewalk.book.EntryValue
+import bolewalk.book.FieldBook
 import bolewalk.book.Offer
 import bolewalk.book.PageAddress
 import kotlinx.coroutines.Job
@@ -101,12 +103,17 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
         val offer = form.offer
         when (val way = wayOf(offer.command)) {
             is Way.Step, is Way.Make, is Way.Change, is Way.Remove -> act(form)
-            is Way.Paper -> {
+            is Way.Write -> {
                 val path = papers.path(way.name)
-                work({ way.write(this, offer.about, path) }) { now.update { it.copy(said = Said(papers.written, false), written = path) } }
+                val chosen = form.entries()
+                close()
+                work({ way.write(this, offer.about, path, chosen) ?: papers.written }) { words ->
+                    now.update { it.copy(said = Said(words, refused = false), written = path) }
+                }
             }
-            is Way.Backup -> work({ backup() }) { now.update { it.copy(said = Said(papers.written, false)) } }
-            is Way.BringIn -> now.update { it.copy(said = null) }
+            is Way.Backup -> work({ backup() }) { say(papers.written, refused = false) }
+            // The person chooses the file first: see `arrived`.
+            is Way.BringIn -> Unit
         }
     }
 
@@ -124,11 +131,13 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
         ask()
     }
 
+    /** Says what is wrong, all of it in the bar, and each fault at its input. */
     private suspend fun refuse(form: FilledOffer, answer: Answer.Refused) {
         val faults = (answer.error as? BookException.Refused)?.faults.orEmpty()
         val words = faults.associate { fault ->
-            val said = keeper.ask { wordsOf(BookException.Refused(listOf(fault))) }
-            fault.place to ((said as? Answer.Given)?.value ?: answer.words).removePrefix("${fault.place}: ")
+            val said = (keeper.ask { wordsOf(BookException.Refused(listOf(fault))) } as? Answer.Given)?.value ?: answer.words
+            val label = form.offer.inputs.find { it.id == fault.place }?.words.orEmpty()
+            fault.place to said.removePrefix("$label: ")
         }
         now.update { state ->
             val open = state.form?.takeIf { it.offer.token == form.offer.token }
@@ -167,7 +176,7 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
         if (found == null) close() else now.update { it.copy(form = FilledOffer(found.copy(token = offer.token), kept.draft)) }
     }
 
-    private fun <T> work(question: bolewalk.book.FieldBook.() -> T, done: (T) -> Unit) = launch {
+    private fun <T> work(question: FieldBook.() -> T, done: (T) -> Unit) = launch {
         val watch: Job = viewModelScope.launch {
             while (true) {
                 delay(POLL_MS)
@@ -185,9 +194,6 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
         ask()
     }
 
-    /** Brings in a site file that was copied to [path]. */
-    private fun bringIn(path: String) = work({ importSiteFile(path) }) { done -> now.update { it.copy(said = Said(done.words, false)) } }
-
     fun stopWork() = launch { keeper.ask { stopWork() } }
 
     /** Says something that the shell has to say itself. */
@@ -197,17 +203,29 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
     suspend fun drawing(which: DrawingAddress, zoom: Int): Drawing? =
         (keeper.ask { drawing(which, zoom.toUInt()) } as? Answer.Given)?.value
 
-    /** Another app is about to give something for an input, at [path]. */
+    /** Another app is about to give a file at [path]: for an input of the open form, or for the command itself. */
     fun await(input: String, path: String) {
         kept.awaited = Awaited(input, path)
     }
 
+    fun await(command: CommandKind, path: String) = await(command.name, path)
+
     /** What was awaited, once. */
     fun awaited(): Awaited? = kept.awaited.also { kept.awaited = null }
 
-    /** What was awaited lies at its path: a photo for an input of the open form, else a site file to be brought in. */
+    /** What was awaited lies at its path. */
     fun arrived(awaited: Awaited) {
-        if (awaited.input.isEmpty()) bringIn(awaited.path) else enter(awaited.input, EntryValue.PhotoFile(awaited.path))
+        val command = CommandKind.entries.find { it.name == awaited.into }
+        when (val way = command?.let(::wayOf)) {
+            is Way.BringIn -> work({ way.read(this, awaited.path) }) { say(it, refused = false) }
+            null, is Way.Step, is Way.Make, is Way.Change, is Way.Remove, is Way.Write, is Way.Backup ->
+                enter(awaited.into, EntryValue.PhotoFile(awaited.path))
+        }
+    }
+
+    /** The day may have changed, or another app the files: asks anew. */
+    fun refresh() {
+        if (now.value.page != null) show()
     }
 
     private fun launch(block: suspend () -> Unit) = viewModelScope.launch {

@@ -31,14 +31,14 @@ class Kept(private val saved: SavedStateHandle) {
         get() = all(DRAFT) { FfiConverterTypeEntry.read(it) }.associate { it.input to it.value }
         set(draft) = keep(DRAFT, draft.map { (input, value) -> Entry(input, value) }, FfiConverterTypeEntry)
 
-    /** Which input waits for what another app gives, and the file that it goes to. */
+    /** What waits for a file that another app gives. */
     var awaited: Awaited?
         get() {
-            val (input, path) = saved.get<Array<String>>(AWAITED)?.takeIf { it.size == 2 } ?: return null
-            return Awaited(input, path)
+            val (into, path) = saved.get<Array<String>>(AWAITED)?.takeIf { it.size == 2 } ?: return null
+            return Awaited(into, path)
         }
         set(awaited) {
-            saved[AWAITED] = awaited?.let { arrayOf(it.input, it.path) }
+            saved[AWAITED] = awaited?.let { arrayOf(it.into, it.path) }
         }
 
     private fun <T> keep(name: String, values: List<T>, converter: FfiConverterRustBuffer<T>) {
@@ -65,4 +65,5 @@ class Kept(private val saved: SavedStateHandle) {
  *  the command was under way, the same token does not do it twice. */
 data class OfferKept(val id: String, val about: String, val token: String)
 
-data class Awaited(val input: String, val path: String)
+/** A file to come: for an input by its id, or for a command by its name. */
+data class Awaited(val into: String, val path: String)

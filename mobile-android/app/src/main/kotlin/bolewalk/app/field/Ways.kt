@@ -2,7 +2,9 @@ package bolewalk.app.field
 
 import bolewalk.book.CommandKind
 import bolewalk.book.CommandKind.*
+import bolewalk.book.Entry
 import bolewalk.book.FieldBook
+import bolewalk.book.MapFileKind
 import bolewalk.book.Page
 import bolewalk.book.PageAddress
 
@@ -20,11 +22,11 @@ sealed interface Way {
     /** Removes; undo brings it back, so nothing is asked twice. */
     data object Remove : Way
 
-    /** Long work that writes a paper. */
-    class Paper(val name: String, val write: FieldBook.(site: String, path: String) -> Unit) : Way
+    /** Long work that writes a file to be handed on; gives what is to be said, nothing where that is plain. */
+    class Write(val name: String, val write: FieldBook.(site: String, path: String, chosen: List<Entry>) -> String?) : Way
 
-    /** Long work that brings a file of the person's choice in. */
-    data object BringIn : Way
+    /** Long work that takes a file of the person's choice in; gives what is to be said. */
+    class BringIn(val read: FieldBook.(path: String) -> String) : Way
 
     /** Long work that copies the book. */
     data object Backup : Way
@@ -46,10 +48,20 @@ fun wayOf(command: CommandKind): Way = when (command) {
     REMOVE_PERMISSION, REMOVE_TREE, REMOVE_WORK, REMOVE_INSPECTION, REMOVE_FINDING, REMOVE_READING, REMOVE_SECTION,
     REMOVE_ANCHOR, FORGET_LIMBS, REMOVE_PLAN, REMOVE_PHOTO, REMOVE_RISK,
     -> Way.Remove
-    WRITE_SUMMARY -> Way.Paper("site-summary.pdf") { site, path -> writeSummary(site, path) }
-    WRITE_CLIMB_SHEETS -> Way.Paper("climb-sheets.pdf") { site, path -> writeClimbSheets(site, path) }
-    IMPORT_SITE_FILE -> Way.BringIn
+    WRITE_SUMMARY -> written("site-summary.pdf") { site, path, chosen -> writeSummary(site, path, chosen) }
+    WRITE_CLIMB_SHEETS -> written("climb-sheets.pdf") { site, path, chosen -> writeClimbSheets(site, path, chosen) }
+    WRITE_TABLE -> written("trees.csv") { site, path, _ -> writeMapFile(site, MapFileKind.CSV, path) }
+    WRITE_GEO_JSON -> written("trees.geojson") { site, path, _ -> writeMapFile(site, MapFileKind.GEO_JSON, path) }
+    WRITE_GEO_PACKAGE -> written("trees.gpkg") { site, path, _ -> writeMapFile(site, MapFileKind.GEO_PACKAGE, path) }
+    WRITE_PACK -> Way.Write("site.bolewalk-pack") { site, path, _ -> writePack(site, path).words }
+    IMPORT_SITE_FILE -> Way.BringIn { path -> importSiteFile(path).words }
+    READ_PACK -> Way.BringIn { path -> with(readPack(path)) { (listOf(words) + notices).joinToString("\n") } }
     MAKE_BACKUP -> Way.Backup
+}
+
+private fun written(name: String, write: FieldBook.(String, String, List<Entry>) -> Unit) = Way.Write(name) { site, path, chosen ->
+    write(site, path, chosen)
+    null
 }
 
 /** The page above a page; none above the book. */

@@ -111,13 +111,13 @@ internal fun primaryOf(page: Page): CommandKind? = when (page) {
 @Composable
 private fun handOf(field: FieldModel): Hand {
     val files = LocalDevice.current.files
-    val brought = File(LocalContext.current.cacheDir, "brought/site.json").path
+    val brought = File(LocalContext.current.cacheDir, "brought/file").path
     return remember(field, files, brought) {
         Hand(
             open = field::open,
             take = { offer, entered ->
                 if (wayOf(offer.command) is Way.BringIn && offer.enabled) {
-                    field.await("", brought)
+                    field.await(offer.command, brought)
                     files.any(brought)
                 } else {
                     field.take(offer, entered)

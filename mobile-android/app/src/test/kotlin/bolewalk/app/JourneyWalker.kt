@@ -1,0 +1,143 @@
+package bolewalk.app
+
+import androidx.compose.ui.test.SemanticsMatcher
+import androidx.compose.ui.test.hasAnyAncestor
+import androidx.compose.ui.test.hasAnyDescendant
+import androidx.compose.ui.test.hasTestTag
+import androidx.compose.ui.test.hasText
+import androidx.compose.ui.semantics.SemanticsProperties
+import androidx.compose.ui.semantics.getOrNull
+import bolewalk.app.device.Heard
+import bolewalk.app.device.HowHeld
+import bolewalk.app.device.PlaceFix
+import bolewalk.book.CommandKind
+import bolewalk.book.Entry
+import bolewalk.book.EntryValue
+import bolewalk.book.InputKind
+import bolewalk.book.OfferedChoice
+import bolewalk.book.OfferedInput
+import java.io.File
+
+/** Walks a journey through the real activity: what it taps it finds by tag, what it sees stands on the screen. */
+class JourneyWalker(private val walk: Walk, journey: Journey) {
+    init {
+        app.clock.setTo(moment(journey.clock))
+        val units = Entry("settings.units", EntryValue.Choice(journey.units))
+        app.keeper.book().act(CommandKind.CHANGE_SETTINGS, "", listOf(units), "units of the journey")
+        walk.away()
+    }
+
+    fun step(step: Step) {
+        step.clock?.let {
+            app.clock.setTo(moment(it))
+            walk.away()
+        }
+        step.fault?.let(::fault)
+        step.open?.let { open(it, step.of) }
+        step.tap?.let { take(it, step) }
+        val missing = step.see.filterNot(::seen).let { left ->
+            if (left.isNotEmpty()) closeForm()
+            left.filterNot(::seen)
+        }
+        check(missing.isEmpty()) { "not to be seen: $missing; said: ${walk.state.said?.words}" }
+        if (step.notSee.isNotEmpty()) closeForm()
+        step.notSee.forEach { check(!seen(it)) { "to be seen: $it" } }
+    }
+
+    private fun seen(text: String) = walk.sees(text)
+
+    private fun closeForm() {
+        if (walk.state.form != null) walk.tap("form.close")
+    }
+
+    private fun fault(fault: String) {
+        closeForm()
+        when (fault) {
+            "disk_full" -> app.keeper.book().boundPages(1u)
+            "disk_free" -> app.keeper.book().boundPages(0u)
+            "restart" -> walk.endOfProcess(orderly = true)
+            "kill" -> walk.endOfProcess(orderly = false)
+            else -> error("unknown fault $fault")
+        }
+    }
+
+    private fun open(page: String, of: String?) {
+        closeForm()
+        val leads = hasTestTag("go.$page")
+        if (page == "book" && !walk.exists(leads)) return
+        walk.tap(if (of == null) leads else leads and (hasText(of, substring = true) or hasAnyDescendant(hasText(of, substring = true)) or recordShows(of)))
+    }
+
+    /** Stands in a record that shows these words. */
+    private fun recordShows(words: String) = hasAnyAncestor(isRecord and hasAnyDescendant(hasText(words, substring = true)))
+
+    private fun take(offer: String, step: Step) {
+        closeForm()
+        // A tile that says all of it is the shorter way.
+        val tile = hasTestTag((listOf(offer) + step.enter.values).joinToString("/"))
+        val times = if (step.twice) 2 else 1
+        if (step.enter.isNotEmpty() && step.sense.isEmpty() && walk.exists(tile)) {
+            walk.tap(tile, times)
+            return
+        }
+        val button = hasTestTag(offer)
+        val meant = step.about?.let { button and recordShows(it) } ?: button
+        val asksNothing = step.enter.isEmpty() && step.sense.isEmpty()
+        walk.tap(meant, if (asksNothing) times else 1)
+        if (walk.state.form == null) {
+            check(asksNothing) { "$offer opened no form: ${walk.state.said?.words}" }
+            return
+        }
+        step.enter.forEach { (input, value) -> enter(inputOf(input), value) }
+        step.sense.forEach(::sense)
+        walk.tap(hasTestTag("form.confirm"), times)
+    }
+
+    private fun inputOf(id: String): OfferedInput = checkNotNull(walk.state.form?.offer?.inputs?.find { it.id == id }) { "no input $id" }
+
+    private fun enter(input: OfferedInput, value: Any) {
+        when (val kind = input.kind) {
+            is InputKind.Choice -> choose(input, kind.choices, "$value")
+            is InputKind.Choices -> choices(value).forEach { choose(input, kind.choices, it) }
+            is InputKind.YesNo -> walk.tap("${input.id}/$value")
+            is InputKind.Number -> if (walk.exists(hasTestTag("${input.id}/$value"))) walk.tap("${input.id}/$value") else walk.type(input.id, "$value")
+            is InputKind.Words, is InputKind.Bearing, is InputKind.Tilt, is InputKind.OnDay -> walk.type(input.id, "$value")
+            is InputKind.Fix, is InputKind.PhotoFile, is InputKind.Outline -> error("${input.id} is sensed, not entered")
+        }
+    }
+
+    private fun choose(input: OfferedInput, choices: List<OfferedChoice>, wanted: String) {
+        val choice = checkNotNull(choices.find { it.id == wanted || it.words == wanted }) { "$wanted is none of the choices" }
+        val tile = hasTestTag("${input.id}/${choice.id}")
+        if (!walk.exists(tile)) walk.type("${input.id}/search", choice.words)
+        walk.tap(tile)
+    }
+
+    private fun sense(sensed: Sensed) {
+        inputOf(sensed.into)
+        val (place, held) = app.doubles.place to app.doubles.held
+        sensed.fix?.let { (lat, lon, accuracy) -> fix(sensed.into) { place.say(Heard.Value(PlaceFix(lat, lon, accuracy))) } }
+        sensed.outline?.forEach { (lat, lon) -> fix(sensed.into) { place.say(Heard.Value(PlaceFix(lat, lon, 3.0))) } }
+        val turned = sensed.tilt?.let { HowHeld(it, 0.0) } ?: sensed.bearing?.let { HowHeld(0.0, it) }
+        turned?.let {
+            held.say(Heard.Value(it))
+            walk.settle()
+            walk.tap("${sensed.into}/sense")
+        }
+        sensed.photo?.let {
+            app.doubles.next = File(root, it)
+            walk.tap("${sensed.into}/take")
+        }
+    }
+
+    private fun fix(input: String, say: () -> Unit) {
+        say()
+        walk.tap("$input/sense")
+    }
+
+    private companion object {
+        val isRecord = SemanticsMatcher("is a record") { node ->
+            node.config.getOrNull(SemanticsProperties.TestTag).orEmpty().startsWith("record.")
+        }
+    }
+}

@@ -1,0 +1,42 @@
+package bolewalk.app
+
+import androidx.compose.ui.graphics.Color
+import androidx.compose.ui.graphics.luminance
+import bolewalk.app.look.DarkPalette
+import bolewalk.app.look.LightPalette
+import bolewalk.app.look.Palette
+import bolewalk.app.look.SunPalette
+import org.junit.Assert.assertTrue
+import org.junit.Test
+
+/** Contrast as the web content guidelines 2.1 define it (success criterion 1.4.6 asks for 7:1). */
+class PaletteTest {
+    private fun contrast(one: Color, other: Color): Float {
+        val (dark, light) = listOf(one.luminance(), other.luminance()).sorted()
+        return (light + .05f) / (dark + .05f)
+    }
+
+    private fun pairs(palette: Palette) = with(palette) {
+        mapOf(
+            "ink on ground" to (ink to ground), "ink on card" to (ink to card), "quiet ink on ground" to (quietInk to ground),
+            "quiet ink on card" to (quietInk to card), "on slate" to (onSlate to slate), "on orange" to (onOrange to orange),
+            "on lichen" to (onLichen to lichen), "on bark" to (onBark to bark), "on refusal" to (onRefusal to refusal),
+            "refusal on ground" to (refusal to ground), "refusal on card" to (refusal to card),
+        )
+    }
+
+    @Test fun textStandsOutInEveryLight() {
+        for ((light, palette) in mapOf("light" to LightPalette, "dark" to DarkPalette, "sun" to SunPalette)) {
+            for ((name, pair) in pairs(palette)) {
+                val found = contrast(pair.first, pair.second)
+                assertTrue("$light, $name: $found", found >= 7f)
+            }
+        }
+    }
+
+    @Test fun edgesCanBeSeen() {
+        for (palette in listOf(LightPalette, DarkPalette, SunPalette)) {
+            assertTrue(contrast(palette.edge, palette.ground) >= 3f && contrast(palette.edge, palette.card) >= 3f)
+        }
+    }
+}
