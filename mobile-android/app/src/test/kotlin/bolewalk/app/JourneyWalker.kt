@@ -10,9 +10,6 @@ import androidx.compose.ui.semantics.getOrNull
 import bolewalk.app.device.Heard
 import bolewalk.app.device.HowHeld
 import bolewalk.app.device.PlaceFix
-import bolewalk.book.CommandKind
-import bolewalk.book.Entry
-import bolewalk.book.EntryValue
 import bolewalk.book.InputKind
 import bolewalk.book.OfferedChoice
 import bolewalk.book.OfferedInput
@@ -22,9 +19,7 @@ import java.io.File
 class JourneyWalker(private val walk: Walk, journey: Journey) {
     init {
         app.clock.setTo(moment(journey.clock))
-        val units = Entry("settings.units", EntryValue.Choice(journey.units))
-        app.keeper.book().act(CommandKind.CHANGE_SETTINGS, "", listOf(units), "units of the journey")
-        walk.away()
+        walk.units(journey.units)
     }
 
     fun step(step: Step) {

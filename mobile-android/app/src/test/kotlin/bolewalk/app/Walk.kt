@@ -14,6 +14,9 @@ import androidx.compose.ui.test.performScrollToNode
 import androidx.compose.ui.test.performTextReplacement
 import androidx.test.core.app.ApplicationProvider
 import bolewalk.app.field.FieldState
+import bolewalk.book.CommandKind
+import bolewalk.book.Entry
+import bolewalk.book.EntryValue
 import java.util.concurrent.CountDownLatch
 import kotlinx.coroutines.CoroutineScope
 import kotlinx.coroutines.Dispatchers
@@ -101,6 +104,15 @@ class Walk(val rule: ComposeTestRule) {
         runCatching { node.performScrollTo() }
         return node
     }
+
+    /** A reader of metres; a new phone reads feet. */
+    fun units(system: String) {
+        val units = Entry("settings.units", EntryValue.Choice(system))
+        app.keeper.book().act(CommandKind.CHANGE_SETTINGS, "", listOf(units), "units $system")
+        away()
+    }
+
+    fun metric() = units("metric")
 
     /** Another app was in front meanwhile. */
     fun away() {

@@ -33,6 +33,7 @@ import bolewalk.app.look.ActionTile
 import bolewalk.app.look.Hand
 import bolewalk.app.look.LocalPalette
 import bolewalk.app.look.OfferButton
+import bolewalk.app.look.OfferTiles
 import bolewalk.app.look.Sign
 import bolewalk.app.look.Spacing
 import bolewalk.app.look.VerdictMark
@@ -82,7 +83,7 @@ fun VerdictBar(page: Page?, hand: Hand) = when (page) {
 
 @Composable
 private fun Bar(content: @Composable () -> Unit) = Column {
-    Column(Modifier.padding(horizontal = Spacing.page)) { content() }
+    Column(Modifier.padding(Spacing.page, 0.dp, Spacing.page, Spacing.apart)) { content() }
     HorizontalDivider(color = LocalPalette.current.edge)
 }
 
@@ -133,6 +134,9 @@ fun FootBar(page: Page, hand: Hand) = Column {
         offers.find { it.command == CommandKind.REDO }?.let { redo ->
             ActionTile(redo.words, redo.id, weight = Weight.QUIET, enabled = redo.enabled, sign = Sign.REDO) { hand.take(redo, emptyMap()) }
         }
-        offers.find { it.command == primaryOf(page) }?.let { OfferButton(it, hand, weight = Weight.PRIMARY) }
+        offers.find { it.command == primaryOf(page) }?.let { offer ->
+            // The doors to a tree: triage, full check, and what else the core offers as levels.
+            if (offer.command == CommandKind.START_INSPECTION) OfferTiles(offer, hand) else OfferButton(offer, hand, weight = Weight.PRIMARY)
+        }
     }
 }

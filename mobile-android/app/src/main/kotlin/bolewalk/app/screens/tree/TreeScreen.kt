@@ -4,6 +4,7 @@ import androidx.compose.foundation.lazy.LazyListScope
 import bolewalk.app.look.Hand
 import bolewalk.app.look.Lines
 import bolewalk.app.look.Notices
+import bolewalk.app.look.OfferTiles
 import bolewalk.app.look.PhotoCard
 import bolewalk.app.look.Sentences
 import bolewalk.app.screens.drawing
@@ -28,7 +29,9 @@ fun LazyListScope.treePage(page: TreePage, hand: Hand, primary: Set<CommandKind>
     }
     part("notices") { Notices(page.notices) }
     part("gaps") { Sentences(page.gaps) }
-    offer(CommandKind.START_INSPECTION)
+    if (CommandKind.START_INSPECTION !in primary) {
+        page.offers.find { it.command == CommandKind.START_INSPECTION }?.let { part("levels") { OfferTiles(it, hand) } }
+    }
     page.offers.find { it.command == CommandKind.LOOK_AT_PART }?.let { look ->
         page.walkRound.forEach { walked -> item("walk." + walked.part, "walk") { WalkCard(walked, look, hand) } }
     }
