@@ -3,6 +3,7 @@
 mod errors;
 mod kept;
 mod long_work;
+mod managed;
 mod offers;
 mod packs;
 mod speed;

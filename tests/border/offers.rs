@@ -59,7 +59,9 @@ fn candidates(input: &OfferedInput) -> Vec<EntryValue> {
 }
 
 /// Refusals that a person can meet for entries which each fit by themselves.
-const MAY_BE_REFUSED: [&str; 7] = [
+const MAY_BE_REFUSED: [&str; 9] = [
+    "fault.grade-without-sentence",
+    "fault.name-twice",
     "fault.signs-off-self",
     "fault.climbs-with-self",
     "fault.tag-twice",
@@ -109,6 +111,14 @@ fn offers_of(hand: &Hand, address: PageAddress) -> Vec<Offer> {
     match hand.book.page(address).unwrap() {
         Page::Book(page) => page.offers,
         Page::Settings(page) => page.offers,
+        Page::Codebook(page) => {
+            let codes = page.codes.into_iter().flat_map(|one| one.offers);
+            page.offers.into_iter().chain(codes).collect()
+        }
+        Page::RuleSet(page) => {
+            let rows = page.groups.into_iter().flat_map(|group| group.rows);
+            rows.flat_map(|row| row.offers).collect()
+        }
         Page::People(page) => page.offers,
         Page::Person(page) => {
             let skills = page.skills.into_iter().flat_map(|one| one.offers);
@@ -189,6 +199,10 @@ fn every_choice_and_both_ends_of_every_range_are_taken() {
     for address in [
         PageAddress::book(),
         PageAddress::Settings,
+        PageAddress::Codebook,
+        PageAddress::RuleSet {
+            rule_set: Id::from("us"),
+        },
         PageAddress::People,
         PageAddress::Person { person: ben },
         PageAddress::Gear,

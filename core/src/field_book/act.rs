@@ -56,6 +56,15 @@ impl Inner {
             C::KeepRemoved => self.act_settle_removal(id, true),
             C::RemoveAnew => self.act_settle_removal(id, false),
 
+            C::AddCode => self.act_add_code(entered),
+            C::ChangeCode => self.act_change_code(id, &entered),
+            C::RetireCode => self.act_retire_code(id, true),
+            C::BringCodeBack => self.act_retire_code(id, false),
+            C::MoveCodeUp => self.act_move_code(id, true),
+            C::MoveCodeDown => self.act_move_code(id, false),
+            C::ChangeRule => self.act_change_rule(id, entered),
+            C::ResetRule => self.act_reset_rule(id),
+
             C::AddPerson => self.make_entered::<Person>(Noun::Person, None, entered),
             C::ChangePerson => self.change_entered::<Person>(Noun::Person, id, &entered),
             C::SignOffSkill => self.act_sign_off(id, entered),

@@ -123,6 +123,7 @@ fn value_of(ask: &Ask, value: &EntryValue, words: &Words) -> Result<Value, Misre
     }
     Ok(match (ask.kind, value) {
         (AskKind::Number(field), EntryValue::Number { typed }) => number(ask, typed, field, words)?,
+        (AskKind::RowValue, EntryValue::Number { typed }) => text_or_null(typed),
         (AskKind::Whole(field), EntryValue::Number { typed }) => {
             whole(ask, &number(ask, typed, field, words)?)?
         }

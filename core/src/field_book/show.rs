@@ -22,6 +22,8 @@ impl Inner {
         match address {
             PageAddress::Book { near, search } => self.page_of_book(*near, search),
             PageAddress::Settings => self.page_of_settings(),
+            PageAddress::Codebook => self.page_of_codebook(),
+            PageAddress::RuleSet { rule_set } => self.page_of_rules(rule_set),
             PageAddress::People => self.page_of_people(),
             PageAddress::Person { person } => self.page_of_person(person),
             PageAddress::Gear => self.page_of_gear(),

@@ -10,8 +10,8 @@ use crate::error::BookError;
 use crate::judge::rules::RuleSet;
 use crate::measure::place::haversine_m;
 use crate::pages::{
-    BookFacts, Page, PageDesk, PhotoPaths, SettingsFacts, SiteFacts, book_page, gear_page,
-    people_page, person_page, settings_page,
+    BookFacts, Page, PageDesk, PhotoPaths, SettingsFacts, SiteFacts, book_page, codebook_page,
+    gear_page, people_page, person_page, rule_set_page, settings_page,
 };
 use crate::record::{Id, LatLon, Moment, Noun};
 use crate::store::{Book, SiteLine};
@@ -62,6 +62,20 @@ impl Inner {
                 settings: serde_json::to_value(&settings).map_err(defect)?,
             };
             Ok(Page::Settings(settings_page(desk, facts)))
+        })
+    }
+
+    pub(super) fn page_of_codebook(&mut self) -> Result<Page, BookError> {
+        self.on_book(|desk, _, _| Ok(Page::Codebook(codebook_page(desk))))
+    }
+
+    pub(super) fn page_of_rules(&mut self, id: &Id) -> Result<Page, BookError> {
+        let shipped = RuleSet::shipped(id)?;
+        self.on_book(|desk, book, _| {
+            let rules = shipped.with_house_values(&book.house_values);
+            let rules = rules.unwrap_or_else(|_| shipped.clone());
+            let page = rule_set_page(desk, &rules, &shipped, &book.house_values);
+            Ok(Page::RuleSet(page))
         })
     }
 

@@ -37,7 +37,7 @@ pub struct Codebook {
 
 impl Codebook {
     /// Starter codes, each replaced by the crew's code of the same id, and the crew's own besides.
-    /// A crew's code that leaves a sentence out keeps the starter's.
+    /// A crew's code that leaves a sentence, its parts or its order out keeps the starter's.
     pub fn with(own: &[DefectCode]) -> Self {
         let mut codes: BTreeMap<Id, DefectCode> = starter_codes()
             .iter()
@@ -55,6 +55,7 @@ impl Codebook {
                         own.clone_from(theirs);
                     }
                 }
+                code.order = code.order.or(starter.order);
                 if code.parts.is_empty() {
                     code.parts.clone_from(&starter.parts);
                 }

@@ -5,6 +5,7 @@
 //! checked against the row's range; published minima have no range and stay.
 
 mod file;
+mod ordered;
 mod row;
 mod rule;
 

@@ -26,6 +26,8 @@ pub enum AskKind {
     Number(&'static NumberField),
     /// A whole number.
     Whole(&'static NumberField),
+    /// A number whose unit and range are those of the row of a rule set that it is for.
+    RowValue,
     /// 1 to 3, by the first part of its catalogue entries: `grade`, `risk-level`.
     OneToThree(&'static str),
     /// One choice of an enum of the record, by the first part of its catalogue entries.

@@ -1,12 +1,14 @@
 //! The page of the field book: the sites, those near first, the ways to all that is managed, and
 //! the health of the book.
 
+use super::codebook::codes_count;
 use super::command_kind::CommandKind;
 use super::desk::PageDesk;
 use super::gear::gear_words;
 use super::line::{LineState, PageLine, PageRecord, PageWay};
 use super::offer::Offer;
 use super::page::PageAddress;
+use super::rule_set::rules_words;
 use super::settings::people_count;
 use crate::judge::rules::RuleSet;
 use crate::record::{Day, Id, LatLon, Moment};
@@ -230,6 +232,20 @@ fn ways(desk: &PageDesk, rules: &RuleSet) -> Vec<PageWay> {
             "page.gear",
             gear_words(desk, rules),
             PageAddress::Gear,
+        ),
+        way(
+            "book.codebook",
+            "page.codebook",
+            codes_count(desk),
+            PageAddress::Codebook,
+        ),
+        way(
+            "book.rules",
+            "page.rules",
+            rules_words(desk, rules),
+            PageAddress::RuleSet {
+                rule_set: rules.id().clone(),
+            },
         ),
         way(
             "book.settings",

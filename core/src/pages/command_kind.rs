@@ -39,6 +39,23 @@ commands! {
     /// Removes anew a record that another changed meanwhile.
     RemoveAnew = "removed.remove",
 
+    /// Makes a code of the codebook.
+    AddCode = "code.add",
+    /// Renames a code, writes the sentences of its grades, says from which grade it stops.
+    ChangeCode = "code.change",
+    /// Takes a code off the tiles.
+    RetireCode = "code.retire",
+    /// Puts a retired code back.
+    BringCodeBack = "code.bring_back",
+    /// Moves a code up among the tiles.
+    MoveCodeUp = "code.move_up",
+    /// Moves a code down among the tiles.
+    MoveCodeDown = "code.move_down",
+    /// Sets the crew's own value in place of a rule set's.
+    ChangeRule = "rule.change",
+    /// Lets the value that ships hold again.
+    ResetRule = "rule.reset",
+
     /// Makes a person of the crew.
     AddPerson = "person.add",
     /// Changes a person.

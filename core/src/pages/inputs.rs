@@ -7,8 +7,17 @@ use super::desk::PageDesk;
 use super::entry::EntryValue;
 use super::offer::{InputKind, OfferedChoice, OfferedInput};
 use super::scale::ReaderScale;
-use crate::record::{LatLon, NumberField, Position};
+use crate::record::{LatLon, NumberField, Position, Quantity};
 use crate::words::all_term_keys;
+
+/// A number of which nothing is known yet.
+const ANY_NUMBER: NumberField = NumberField {
+    id: "rule.value",
+    quantity: Quantity::Ratio,
+    min: 0.0,
+    max: 1000.0,
+    step: 0.01,
+};
 
 impl PageDesk<'_> {
     pub(super) fn input(&self, ask: &Ask, record: Option<&Value>) -> OfferedInput {
@@ -33,6 +42,8 @@ impl PageDesk<'_> {
         match ask.kind {
             AskKind::Number(field) => self.number_kind(field, false),
             AskKind::Whole(field) => self.number_kind(field, true),
+            // The page of the rule set puts the row's own rule in its place.
+            AskKind::RowValue => self.number_kind(&ANY_NUMBER, false),
             AskKind::OneToThree(of) => InputKind::Choice {
                 choices: (1..=3)
                     .map(|step| self.choice(&step.to_string(), &format!("{of}.{step}")))
@@ -67,7 +78,7 @@ impl PageDesk<'_> {
         }
     }
 
-    fn number_kind(&self, field: &NumberField, whole: bool) -> InputKind {
+    pub(super) fn number_kind(&self, field: &NumberField, whole: bool) -> InputKind {
         let scale = ReaderScale::of(&self.words, field.quantity);
         InputKind::Number {
             min: scale.shown(field.min),
@@ -103,6 +114,9 @@ impl PageDesk<'_> {
             | AskKind::Bearing(field)
             | AskKind::Angle(field) => Some(EntryValue::Number {
                 typed: self.words.number(value.as_f64()?, field.quantity),
+            }),
+            AskKind::RowValue => Some(EntryValue::Number {
+                typed: value.as_str()?.to_owned(),
             }),
             AskKind::OneToThree(_) => Some(EntryValue::Choice {
                 id: value.as_u64()?.to_string(),

@@ -9,13 +9,14 @@
 //! | `line` | one line of a page: what is there, what is missing, why it matters |
 //! | `looks` | what was seen on a tree |
 //! | `drawn` | the drawings of the pages |
-//! | one file a page | `book`, `settings`, `people`, `person`, `gear`, `site`, `tree`, `finding`, `anchor`, `judgement`, `hand_over` |
+//! | one file a page | `book`, `settings`, `codebook`, `rule_set`, `people`, `person`, `gear`, `site`, `tree`, `finding`, `anchor`, `judgement`, `hand_over` |
 //!
 //! Pure: no clock, no disk, no store. `field_book` hands in what is kept and judged.
 
 mod anchor;
 mod ask;
 mod book;
+mod codebook;
 mod command_kind;
 mod desk;
 mod drawn;
@@ -33,6 +34,7 @@ mod offer;
 mod page;
 mod people;
 mod person;
+mod rule_set;
 mod scale;
 mod settings;
 mod site;
@@ -47,6 +49,7 @@ mod zones;
 pub use anchor::{AnchorPage, anchor_of, anchor_page};
 pub use ask::{Ask, AskKind, Listed};
 pub use book::{BookFacts, BookPage, SiteFacts, SiteOfBook, book_page};
+pub use codebook::{CodeOfBook, CodebookPage, GradeOfCode, codebook_page};
 pub use command_kind::CommandKind;
 pub use desk::{PageDesk, PhotoPaths, Unsettled};
 pub use drawn::{DrawingAddress, MOST_ZOOM, drawing_of};
@@ -62,6 +65,7 @@ pub use offer::{InputKind, Offer, OfferedChoice, OfferedInput};
 pub use page::{Page, PageAddress};
 pub use people::{PeoplePage, PersonOfBook, people_page};
 pub use person::{KnotOfPerson, PersonPage, SkillOfPerson, TrainingState, person_page};
+pub use rule_set::{RuleOfSet, RuleSetPage, RulesTogether, field_of, is_whole, rule_set_page};
 pub use settings::{SettingsFacts, SettingsPage, settings_page};
 pub use site::{SitePage, TreeOfSite, site_page};
 pub use tree::{PartOfWalk, TreePage, tree_page};

@@ -2,12 +2,14 @@
 
 use super::anchor::AnchorPage;
 use super::book::BookPage;
+use super::codebook::CodebookPage;
 use super::finding::FindingPage;
 use super::gear::GearPage;
 use super::hand_over::HandOverPage;
 use super::judgement::JudgementPage;
 use super::people::PeoplePage;
 use super::person::PersonPage;
+use super::rule_set::RuleSetPage;
 use super::settings::SettingsPage;
 use super::site::SitePage;
 use super::tree::TreePage;
@@ -27,6 +29,13 @@ pub enum PageAddress {
     },
     /// This phone's settings.
     Settings,
+    /// The codebook: what findings are called, and from which grade they stop.
+    Codebook,
+    /// A rule set: every distance and factor with its source, and the house values.
+    RuleSet {
+        /// The rule set, such as `us`.
+        rule_set: Id,
+    },
     /// The crew.
     People,
     /// One person with the training record.
@@ -96,6 +105,10 @@ pub enum Page {
     Book(BookPage),
     /// This phone's settings.
     Settings(SettingsPage),
+    /// The codebook.
+    Codebook(CodebookPage),
+    /// A rule set.
+    RuleSet(RuleSetPage),
     /// The crew.
     People(PeoplePage),
     /// One person.

@@ -44,6 +44,8 @@ pub struct SitePage {
     pub overhead_lines: Vec<PageRecord>,
     /// The permissions.
     pub permissions: Vec<PageRecord>,
+    /// The page of the site's rule set.
+    pub rules: PageAddress,
     /// The page of what is handed over.
     pub hand_over: PageAddress,
     /// What can be done.
@@ -98,6 +100,9 @@ pub fn site_page(desk: &PageDesk, site: &Site, judged: &SiteJudgement, search: &
         targets: target_records(desk, site),
         overhead_lines: line_records(desk, site),
         permissions: permission_records(desk, site),
+        rules: PageAddress::RuleSet {
+            rule_set: site.rule_set.clone().unwrap_or_else(|| Id::from("us")),
+        },
         hand_over: PageAddress::HandOver {
             site: site.id.clone(),
         },

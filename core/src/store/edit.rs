@@ -175,6 +175,31 @@ impl Edit<'_> {
         Ok(id)
     }
 
+    /// Makes a record of the book whose id is fixed, such as a starter code. One that was removed
+    /// comes back with the values named and no others.
+    ///
+    /// # Errors
+    /// `Refused` if the record is not whole or lacks its id.
+    pub fn put(&mut self, noun: Noun, json: Value) -> Result<(), BookError> {
+        let mut flats = Vec::new();
+        flatten::flatten(noun, None, 0.0, &json, &mut flats)?;
+        for mut flat in flats {
+            for field in fields::of(noun).into_iter().flat_map(|known| &known.fields) {
+                if !flat.fields.iter().any(|(name, _)| *name == field.name) {
+                    flat.fields.push((field.name.clone(), Value::Null));
+                }
+            }
+            if self.place_of(noun, &flat.id)?.is_none() {
+                flat.order = self.next_order(noun, "")?;
+                flat.fields.retain(|(_, value)| !value.is_null());
+            }
+            let table = noun.place().table.to_owned();
+            self.unchecked.insert((table, flat.id.clone()));
+            self.put_flat(flat)?;
+        }
+        Ok(())
+    }
+
     /// Removes a record; what lies in it goes with it. Its changes stay in the log.
     ///
     /// # Errors

@@ -2,6 +2,7 @@
 
 mod anchor;
 mod book;
+mod codebook;
 mod crew;
 mod finding;
 mod inspection;
@@ -20,6 +21,9 @@ pub fn asks_of(command: CommandKind) -> &'static [Ask] {
     use CommandKind as C;
     match command {
         C::ChangeSettings => book::SETTINGS,
+        C::AddCode => codebook::ADD,
+        C::ChangeCode => codebook::CHANGE,
+        C::ChangeRule => codebook::RULE,
         C::AddPerson | C::ChangePerson => crew::PERSON,
         C::SignOffSkill => crew::SIGN_OFF,
         C::LogClimb | C::ChangeClimb => crew::CLIMB,
@@ -62,6 +66,11 @@ pub fn asks_of(command: CommandKind) -> &'static [Ask] {
         | C::SettleValue
         | C::KeepRemoved
         | C::RemoveAnew
+        | C::RetireCode
+        | C::BringCodeBack
+        | C::MoveCodeUp
+        | C::MoveCodeDown
+        | C::ResetRule
         | C::RemovePerson
         | C::RemoveSignOff
         | C::RemoveClimb
