@@ -1,6 +1,8 @@
 //! The exported object as a shell meets it: errors, long work, what is kept, what is offered.
 
+mod crew_and_gear;
 mod errors;
+mod finding_sites;
 mod kept;
 mod long_work;
 mod managed;
@@ -78,6 +80,10 @@ impl Hand {
         (site, tree, inspection)
     }
 
+    fn undo(&self) {
+        self.act(CommandKind::Undo, &Id::default(), &[]).unwrap();
+    }
+
     fn book_page(&self) -> BookPage {
         match self.book.page(PageAddress::book()).unwrap() {
             Page::Book(page) => page,
@@ -106,6 +112,21 @@ impl Hand {
             Page::Tree(page) => page,
             other => panic!("{other:?}"),
         }
+    }
+}
+
+/// A hand on a phone with a new book.
+fn here() -> (tempfile::TempDir, Hand) {
+    let folder = tempfile::tempdir().unwrap();
+    let hand = Hand::at(&folder.path().join("book"));
+    (folder, hand)
+}
+
+/// The code of the first fault of a refusal.
+fn refused(outcome: Result<Done, BookError>) -> String {
+    match outcome {
+        Err(BookError::Refused { faults }) => faults[0].code.clone(),
+        other => panic!("{other:?}"),
     }
 }
 

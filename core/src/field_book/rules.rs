@@ -24,13 +24,16 @@ impl Inner {
     ) -> Result<Outcome, BookError> {
         let entered = entered.whole()?;
         let meant = meant(about)?;
-        let value = self.row_value(&meant.row, entered.text("rule.value").unwrap_or_default())?;
-        let by = match entered.text("rule.by") {
+        let value = self.row_value(
+            &meant.row,
+            entered.text("house_value.value").unwrap_or_default(),
+        )?;
+        let by = match entered.text("house_value.by") {
             Some(by) => Some(by.to_owned()),
             None => self.holder_name()?,
         };
         let Some(by) = by else {
-            let fault = Fault::new("fault.needed", "rule.by", "", "");
+            let fault = Fault::new("fault.needed", "house_value.by", "", "");
             return Err(BookError::refused(fault));
         };
         let known = self.house_values(&meant)?;
@@ -42,7 +45,7 @@ impl Inner {
             value,
             by,
             on: Some(self.clock.today()),
-            why: entered.text("rule.why").map(str::to_owned),
+            why: entered.text("house_value.why").map(str::to_owned),
         };
         self.refuse_disorder(&meant, &after)?;
         match before {
@@ -79,7 +82,7 @@ impl Inner {
     /// What was typed, in the row's own unit and within its range.
     fn row_value(&self, row: &RuleRow, typed: &str) -> Result<f64, BookError> {
         let words = self.settings.words();
-        let place = "rule.value";
+        let place = "house_value.value";
         let Some(field) = field_of(row) else {
             let stays = words.number(row.value, row.quantity);
             let fault = Fault::new("fault.rule-fixed", place, typed, stays);
@@ -112,7 +115,7 @@ impl Inner {
         let words = self.settings.words();
         let typed = words.number(value.value, meant.row.quantity);
         let allowed = words.number(other.value, other.quantity);
-        let fault = Fault::new("fault.rules-cross", "rule.value", typed, allowed);
+        let fault = Fault::new("fault.rules-cross", "house_value.value", typed, allowed);
         Err(BookError::refused(fault))
     }
 }

@@ -52,9 +52,9 @@ commands! {
     /// Moves a code down among the tiles.
     MoveCodeDown = "code.move_down",
     /// Sets the crew's own value in place of a rule set's.
-    ChangeRule = "rule.change",
+    ChangeRule = "house_value.set",
     /// Lets the value that ships hold again.
-    ResetRule = "rule.reset",
+    ResetRule = "house_value.reset",
 
     /// Makes a person of the crew.
     AddPerson = "person.add",

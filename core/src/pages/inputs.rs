@@ -12,7 +12,7 @@ use crate::words::all_term_keys;
 
 /// A number of which nothing is known yet.
 const ANY_NUMBER: NumberField = NumberField {
-    id: "rule.value",
+    id: "house_value.value",
     quantity: Quantity::Ratio,
     min: 0.0,
     max: 1000.0,

@@ -168,7 +168,7 @@ pub fn field_of(row: &RuleRow) -> Option<NumberField> {
     let (min, max) = (row.min?, row.max?);
     let whole = is_whole(row.quantity);
     Some(NumberField {
-        id: "rule.value",
+        id: "house_value.value",
         quantity: row.quantity,
         min,
         max,

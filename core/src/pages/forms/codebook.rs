@@ -29,7 +29,7 @@ pub(super) const CHANGE: &[Ask] = &[
 ];
 
 pub(super) const RULE: &[Ask] = &[
-    Ask::needed("rule.value", "value", AskKind::RowValue),
-    Ask::of("rule.by", "by", AskKind::Text(200)),
-    Ask::of("rule.why", "why", AskKind::Text(400)),
+    Ask::needed("house_value.value", "value", AskKind::RowValue),
+    Ask::of("house_value.by", "by", AskKind::Text(200)),
+    Ask::of("house_value.why", "why", AskKind::Text(400)),
 ];
