@@ -98,6 +98,7 @@ fn looks_like_a_key(text: &str) -> bool {
     let fits =
         |letter: char| letter.is_ascii_lowercase() || letter.is_ascii_digit() || letter == '-';
     parts.len() >= 2
+        && !text.ends_with('-')
         && parts
             .iter()
             .all(|part| !part.is_empty() && part.chars().all(fits))
