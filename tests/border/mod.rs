@@ -10,6 +10,7 @@ mod offers;
 mod packs;
 mod speed;
 mod two_phones;
+mod undo_of_sites;
 
 use std::path::Path;
 use std::sync::Arc;

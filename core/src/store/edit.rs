@@ -40,6 +40,9 @@ pub struct Edit<'a> {
     pub(super) fresh: BTreeMap<(Noun, String), Option<String>>,
     pub(super) orders: BTreeMap<(Noun, String), f64>,
     pub(super) done: Done,
+    /// Whether it makes, removes or brings back a site: the book takes that back, for the pages of
+    /// a site that is not there cannot.
+    pub(super) of_book: bool,
 }
 
 /// What an edit does to the stack of what can be taken back.
@@ -101,6 +104,7 @@ impl Store {
             fresh: BTreeMap::new(),
             orders: BTreeMap::new(),
             done: Done::default(),
+            of_book: false,
         };
         act(&mut edit)?;
         let done = edit.finish(stack, after_seq)?;
@@ -277,6 +281,7 @@ impl Edit<'_> {
 
     fn push(&self, after_seq: i64, last_seq: i64) -> Result<(), BookError> {
         let site = self.done.site.as_ref().map(Id::as_str);
+        let site = site.filter(|_| !self.of_book);
         self.conn.execute(
             "DELETE FROM own_edit WHERE site IS ?1 AND taken_back = 1",
             [site],

@@ -19,9 +19,20 @@ struct Entry {
     last_seq: i64,
 }
 
+/// Edits on the sites that the edit `one` of the book made, removed or brought back, since then.
+/// The `+` keeps to the index of nouns: an import may have written most of the log.
+const WORKED_ON_SINCE: &str = "SELECT 1 FROM change JOIN own_edit AS later
+     ON later.site = change.record
+     WHERE change.noun = 'site' AND +change.seq > one.after_seq AND +change.seq <= one.last_seq
+     AND later.taken_back = 0 AND later.last_seq > one.last_seq";
+
 impl Store {
     /// Takes back the last edit that this phone made on a site (or, without one, on the crew, the
-    /// gear, the codebook). What somebody else has changed since stays. Nothing if there is none.
+    /// gear, the codebook, or that made or removed a site). What somebody else has changed since
+    /// stays. Nothing if there is none.
+    ///
+    /// A site on which this phone has worked since is not taken away with the edit that made it:
+    /// that would be no undo of the last step. It can be removed.
     ///
     /// # Errors
     /// As [`Store::edit`].
@@ -75,8 +86,10 @@ impl Store {
         self.conn
             .query_row(
                 &format!(
-                    "SELECT no, after_seq, last_seq FROM own_edit
-                     WHERE site IS ?1 AND taken_back = ?2 ORDER BY no {order} LIMIT 1"
+                    "SELECT no, after_seq, last_seq FROM own_edit AS one
+                     WHERE site IS ?1 AND taken_back = ?2
+                     AND (?1 IS NOT NULL OR NOT EXISTS ({WORKED_ON_SINCE}))
+                     ORDER BY no {order} LIMIT 1"
                 ),
                 params![site.map(Id::as_str), !back],
                 |row| {

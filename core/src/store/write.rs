@@ -3,7 +3,7 @@
 use rusqlite::OptionalExtension;
 use serde_json::Value;
 
-use super::change::Change;
+use super::change::{Change, GONE};
 use super::edit::Edit;
 use super::fields::same;
 use super::log;
@@ -108,6 +108,8 @@ impl Edit<'_> {
         };
         log::append(self.conn, &change)?;
         self.done.changes += 1;
+        self.of_book |= change.noun == Noun::Site.place().table
+            && (field == GONE || self.fresh.contains_key(&(Noun::Site, id.to_owned())));
         if self.done.site.is_none() {
             self.done.site = change.site.map(Id);
         }
