@@ -87,7 +87,7 @@ CREATE TABLE finding (
     "cleared_by" TEXT,
     "cleared_on" TEXT,
     "note" TEXT
-) STRICT;
+, "aloft" INTEGER) STRICT;
 CREATE TABLE gear (
     id TEXT PRIMARY KEY,
     parent TEXT,
@@ -400,7 +400,7 @@ CREATE TABLE work (
     "cut_height_m" REAL,
     "chainsaw_aloft" INTEGER,
     "note" TEXT
-) STRICT;
+, "outcome" TEXT) STRICT;
 CREATE INDEX anchor_point_parent ON anchor_point (parent);
 CREATE INDEX anchor_point_site ON anchor_point (site);
 CREATE INDEX change_record ON change (noun, record);

@@ -154,6 +154,17 @@ operation-removal = remove the tree
 operation-habitat-stem = keep as a standing stem for wildlife
 operation-inspection = look again, or more closely
 
+work-done-done = done
+work-done-part-done = part done
+work-done-not-done = not done
+undone-because-weather = the weather
+undone-because-daylight = no daylight left
+undone-because-wires = too near a wire
+undone-because-animals = insects, a nest or a roost
+undone-because-found-aloft = not safe to go on, as found aloft
+undone-because-gear = gear missing or failed
+undone-because-client = the client asked for less
+undone-because-other = another reason
 priority-immediate = now
 priority-soon = within weeks
 priority-season = this season
@@ -208,6 +219,8 @@ height-method-tape = tape or pole up the tree
 height-method-by-eye = by eye
 height-method-taken-over = from an earlier inventory
 
+distance-by-tape = tape, held level
+distance-by-paces = paces
 girth-method-tape = tape around the stem
 girth-method-diameter = diameter tape or calipers
 girth-method-by-eye = by eye
@@ -224,6 +237,39 @@ position-method-survey = survey receiver
 position-method-map = read on a map
 position-method-photo-record = from a photo
 position-method-taken-over = from an earlier inventory
+position-average = { $at } ± { $accuracy } · { $count ->
+    [one] one fix
+   *[other] { $count } fixes
+}
+position-waiting = No position yet. Step into the open and wait, or type it from the plan.
+fix-no-number = { $count ->
+    [one] One fix held no numbers.
+   *[other] { $count } fixes held no numbers.
+}
+fix-no-place = { $count ->
+    [one] One fix was at 0, 0, which a receiver gives where it has none.
+   *[other] { $count } fixes were at 0, 0, which a receiver gives where it has none.
+}
+fix-no-accuracy = { $count ->
+    [one] One fix did not say how far off it may be.
+   *[other] { $count } fixes did not say how far off they may be.
+}
+fix-too-coarse = { $count ->
+    [one] One fix was too far off to tell one tree from another.
+   *[other] { $count } fixes were too far off to tell one tree from another.
+}
+fix-off-the-globe = { $count ->
+    [one] One fix was no place on Earth.
+   *[other] { $count } fixes were no places on Earth.
+}
+fix-old = { $count ->
+    [one] One fix was from before you began.
+   *[other] { $count } fixes were from before you began.
+}
+fix-outlier = { $count ->
+    [one] One fix lay too far from the others.
+   *[other] { $count } fixes lay too far from the others.
+}
 
 shell-method-drill = resistance drill
 shell-method-core = increment core
@@ -522,6 +568,7 @@ noun-anchor-point = anchor
 noun-climb-plan = climb plan
 noun-photo = photo
 noun-risk-entry = risk entry
+noun-near-miss = near miss
 noun-person = person
 noun-sign-off = sign-off
 noun-logged-climb = climb in the log
@@ -580,6 +627,8 @@ fault-unknown-field = This field is not known. Check its spelling, or take it ou
 fault-missing-field = The field “{ $allowed }” is missing. Add it.
 fault-does-not-fit = This does not fit the form of the file.
 fault-not-json = This is not valid JSON. Mend it at this place first; other faults can only be found after that.
+fault-not-geojson = This is not a GeoJSON file. Save the shapes as GeoJSON and try again.
+fault-no-shapes = There is no polygon, line or point in this file.
 fault-not-utf8 = This is not text in UTF-8. Save the file as UTF-8 and try again.
 fault-file-too-large = This file is too large to be read.
 fault-ring-crosses-itself = This outline crosses itself. Enter its corners in order around the edge.
@@ -604,7 +653,13 @@ fault-id-taken = This id is already in use. Nothing was changed.
 fault-needed = This is needed. Enter it.
 fault-not-whole = This has to be a whole number.
 fault-no-position = This is no position on Earth. Wait for a fix and take it again.
+fault-no-fix-yet = There is no position yet. Step into the open and wait, or type it from the plan.
+fault-fix-at-zero = The phone gave 0, 0: it has no position yet. Step into the open and wait, or type it from the plan.
+fault-fix-too-coarse = This fix is too far off to tell one tree from another. Step into the open and wait, or type the position from the plan.
+fault-not-a-place = This cannot be read as latitude and longitude. Write it like { $allowed }.
+fault-no-reading = The sensor gave no value. Hold the phone still and take it again, or type the value.
 fault-thunder-both = Thunder was heard, or none was: one of the two.
+fault-no-weather-yet = No weather was noted earlier today. Note it first.
 fault-grade-without-sentence = This code has no sentence for this grade, so it cannot be graded so. Write the sentence in the codebook first.
 fault-wall-beyond-middle = This wall would reach beyond the middle of the stem. Measure wall or stem again.
 fault-climbs-with-self = Nobody climbs alone. Name who stayed within reach.
@@ -1117,10 +1172,14 @@ page-tree-count = { $count ->
     [one] one tree
    *[other] { $count } trees
 }
+page-genus = { $genus }, any species
 page-client-and-trees = { $client } · { $trees }
 page-trainee = trainee
 page-up-to = up to { $height }
 page-signed-off = by { $by }, { $day }
+page-out-of-use = out of use: { $why }
+page-shock-load = shock load on { $day }; to be checked
+page-undo-gear = Undo the last change of gear
 page-next-check = next check { $day }
 page-last-check = last check { $day }
 page-corners = { $count ->
@@ -1128,6 +1187,7 @@ page-corners = { $count ->
    *[other] { $count } corners
 }
 page-occupancy-missing = how often somebody is there is not known
+page-target-from-file = From the map file, { $number }
 page-voltage-missing = voltage unknown
 page-at-hour = { $what } at { $hour }
 page-thunder-ago = heard { $ago } ago
@@ -1146,9 +1206,35 @@ page-keep-out = Nobody within
 page-not-looked-at = not looked at
 page-look-hidden = { $look }, hidden by { $hidden }
 page-no-date = no date
+page-nothing-to-compare = There is no earlier visit to compare with.
+page-days-compared = { $then } and { $now }
+page-verdict = Verdict
+page-score-label = Score
+page-judged-signed = as signed then
+page-judged-anew = worked out anew from what was known then
+page-verdict-lower = graver than then
+page-verdict-better = less grave than then
+page-unchanged = as it was
+page-intervals-overlap = The intervals overlap: no change that the score can tell.
+page-intervals-apart = The intervals lie apart.
+page-change-larger = { $by } ({ $low } to { $high }): more than the readings can be off
+page-change-smaller = { $by } ({ $low } to { $high }): more than the readings can be off
+page-change-within = { $by } ({ $low } to { $high }): within what the readings can be off
+page-thinnest-wall = Thinnest wall at { $height }
+page-finding-new = new
+page-finding-worse = worse than then
+page-finding-better = less grave than then
+page-finding-cleared = cleared
+page-finding-not-found = looked for, not found again
+page-finding-not-looked-at = not looked at again
 page-zones-described = The ground around tree { $tag }: where something may land, and where nobody stands ({ $way })
 page-base-mallet = Mallet at the base
 page-no-grade = no grade yet
+page-finding-here = Finding here
+page-dead-tree = dead tree
+page-dead-tree-help = No live leaves or buds anywhere; nobody knows how long it has been dead.
+page-size-up-to = up to { $height }
+page-size-over = over { $height }
 page-wall-at = { $wall } of sound wall on the { $side } side
 page-modulus-left = { $left } of the strength left
 page-sounded = { $count ->
@@ -1156,6 +1242,9 @@ page-sounded = { $count ->
    *[other] sounded at { $count } points
 }
 page-section-at = Section at { $height }
+page-section-on = Section at { $height } · tree { $tag }
+page-weakest = Weakest toward the { $side }: { $left } of the strength left, at the readings so far
+page-weakest-open = Girth and a reading of the wall, or the mallet, show where it is weakest.
 page-anchor-judged = the judgment rests on it
 page-limbs = { $count ->
     [one] one limb to reach
@@ -1220,6 +1309,20 @@ notice-unread = { $count ->
 gap-standing-values = Entered in two ways: { $count } times. Settle which one holds.
 gap-unread-value = Entered by a newer version and not to be read here: { $noun }. Update this app.
 
+# What is still missing while a measure is taken: `rehearse.<input>`.
+rehearse-height-distance = How far away is the tree? Tape or pace it, level.
+rehearse-height-up = Aim at the top.
+rehearse-height-down = Aim at the base.
+rehearse-height-near = Aim at the top from the near spot.
+rehearse-height-far = Step straight back, and aim at the top again.
+rehearse-height-apart = How far did you step back?
+rehearse-lean-along = Hold the phone along the stem, from the first side.
+rehearse-lean-across = Go a quarter around the tree, and hold it along the stem again.
+rehearse-lean-along_toward = Which way did the first reading lean?
+rehearse-tree-girth = Put the tape around the stem.
+rehearse-tree-lean = Upright, or how far does it lean?
+rehearse-tree-position = Stand at the stem and wait for a position.
+
 # What was done: `done.<verb>`.
 done-add = Added.
 done-change = Changed.
@@ -1230,9 +1333,15 @@ done-settle = Settled.
 done-keep = Kept.
 done-write = Written.
 done-start = Begun.
+done-on_sight = Barred. Undo takes it back.
+done-same = Noted.
 done-note = Noted.
 done-record = Recorded.
 done-height_by_angles = Height recorded.
+done-height_from_two_positions = Height recorded.
+done-lean_from_two_sides = Lean recorded.
+done-lean_by_eye = Lean recorded.
+done-girth = Girth recorded.
 done-look = Noted.
 done-measure = Measured.
 done-grade = Graded.
@@ -1249,9 +1358,24 @@ done-sound = Recorded.
 done-read = Recorded.
 done-test = Recorded.
 done-add_limb = Added.
+done-find = Added.
+done-land = The plan goes over this anchor now.
+done-shock = Out of use. Undo brings it back.
+done-finish = Done.
+done-leave = Noted for the client.
+done-set = Set.
 done-forget_limbs = Limbs taken out.
 done-sign = Signed.
 done-import = Brought in.
+done-ground = { $count ->
+    [one] One target was brought in. Say what it is and how often somebody is there.
+   *[other] { $count } targets were brought in. Say what they are and how often somebody is there.
+}
+done-ground-with-edge = { $count ->
+    [0] The property edge was brought in.
+    [one] The property edge and one target were brought in.
+   *[other] The property edge and { $count } targets were brought in.
+}
 done-backup = Copied.
 
 # A pack that was written, and one that was taken in.
@@ -1314,6 +1438,7 @@ offer-rescue-write = Rescue plan
 offer-target-add = Add a target
 offer-target-change = Change the target
 offer-target-remove = Remove the target
+offer-ground-import = Edge and targets from a map file
 offer-line-add = Add an overhead line
 offer-line-change = Change the line
 offer-line-remove = Remove the line
@@ -1322,15 +1447,25 @@ offer-permission-change = Change the permission
 offer-permission-remove = Remove the permission
 offer-visit-start = Today’s visit
 offer-weather-note = Weather now
+offer-weather-same = Weather as before
 offer-tree-add = Add a tree
 offer-tree-change = Change the tree
 offer-tree-remove = Remove the tree
+offer-stop-on_sight = Stop on sight
+offer-triage-record = Triage
+offer-full_check-start = Full check
+offer-full_check-record = Measures of the full check
+offer-again-look = Look again
 offer-work-add = Add work
 offer-work-change = Change the work
 offer-work-remove = Remove the work
 offer-inspection-start = Begin an inspection
 offer-inspection-record = Measures
 offer-inspection-height_by_angles = Height by two angles
+offer-inspection-height_from_two_positions = Height from two positions
+offer-inspection-lean_from_two_sides = Lean from two sides
+offer-inspection-lean_by_eye = Lean by eye
+offer-inspection-girth = Girth
 offer-walk-look = Look at a part
 offer-wire-measure = Distance to a wire
 offer-inspection-remove = Remove the inspection
@@ -1354,6 +1489,14 @@ offer-climb-change = Change the plan
 offer-climb-add_limb = Add a limb to reach
 offer-climb-forget_limbs = Take the limbs out
 offer-climb-remove = Remove the plan
+offer-aloft-find = Found aloft
+offer-aloft-land = The line landed elsewhere
+offer-near_miss-note = Near miss
+offer-near_miss-remove = Remove the near miss
+offer-gear-shock = Took a shock load: out of use
+offer-work-finish = Done
+offer-work-leave = Not done, and why
+offer-next_look-set = Next look
 offer-photo-add = Add a photo
 offer-photo-change = Change the photo
 offer-photo-remove = Remove the photo
@@ -1512,6 +1655,14 @@ input-inspection-next_look = Next look
 input-height-distance = Level distance
 input-height-up = Angle to the top
 input-height-down = Angle to the base
+input-height-distance_by = Distance by
+input-height-near = Angle to the top, from the near spot
+input-height-far = Angle to the top, from the far spot
+input-height-apart = From spot to spot
+input-lean-upright = Upright by eye
+input-lean-along = Lean seen from the first side
+input-lean-along_toward = Toward
+input-lean-across = Lean seen a quarter turn clockwise
 input-walk-part = Part
 input-walk-look = Seen?
 input-walk-hidden_by = Hidden by
@@ -1528,6 +1679,8 @@ input-finding-aspect_ratio = Limb to stem, ratio
 input-finding-cleared_by = Cleared by
 input-finding-cleared_on = Cleared on
 input-finding-note = Notes
+input-on_sight-what = What bars it
+input-triage-size = How tall
 input-section-height = Height
 input-section-girth = Girth there
 input-section-diameter = Diameter there
@@ -1575,6 +1728,10 @@ input-climb-open_system = Open system
 input-climb-stopper = Stopper knot tied
 input-limb-bearing = Side
 input-limb-height = Height
+input-near_miss-what = What nearly happened
+input-work-done = How far
+input-work-why = Why
+input-work-left = What is left, for the client
 input-photo-file = Photo
 input-photo-caption = What it shows
 input-photo-finding = Finding it shows
@@ -1626,6 +1783,9 @@ tree-lean_is_new-why = A lean that is new means that the roots are giving way.
 tree-ground_dug-why = A tree whose roots were cut may still look well.
 tree-base_north-why = Dull or hollow sound tells of decay that the eye does not see.
 height-distance_m-why = From the eye to the plumb line under the tip, level.
+height-apart_m-why = Both spots in one line with the stem, level with each other.
+height-sight_deg-why = The height follows from the angles to the top and to the base.
+lean-seen_deg-why = From one side a lean toward you or away from you cannot be seen.
 finding-part-why = What is on the route or above it counts most.
 finding-grade-why = Without a grade it counts as the gravest.
 finding-cleared_by-why = A finding is cleared by a named person who looked into it.
@@ -1636,6 +1796,9 @@ anchor-state-why = Only live wood, grown from the start, carries a climber.
 load_test-outcome-why = Two people’s weight on the line alone, nobody beneath, the anchor watched.
 site_summary-language-why = The client may read another language than the crew.
 climb_sheets-language-why = Everybody at the foot of the tree has to understand them.
+near_miss-what-why = For the crew to learn from. It is on no client’s paper.
+work-left-why = The client’s paper says what was not done.
+inspection-next_look-why = The client’s paper says when somebody should look again.
 walk-look-why = What was not looked at counts as not known, never as sound.
 
 ## Papers: site summary and climb sheets

@@ -180,6 +180,17 @@ operation-hanger-removal = bajar una rama colgada
 operation-removal = quitar el árbol
 operation-habitat-stem = dejar el fuste en pie para la fauna
 operation-inspection = revisar otra vez, o más a fondo
+work-done-done = hecho
+work-done-part-done = hecho en parte
+work-done-not-done = sin hacer
+undone-because-weather = el tiempo
+undone-because-daylight = se fue la luz
+undone-because-wires = demasiado cerca de un cable
+undone-because-animals = insectos, un nido o un refugio
+undone-because-found-aloft = no era seguro seguir, por lo hallado arriba
+undone-because-gear = faltó o falló equipo
+undone-because-client = el cliente pidió menos
+undone-because-other = otro motivo
 
 priority-immediate = ya
 priority-soon = en semanas
@@ -234,6 +245,8 @@ height-method-stick = vara y triángulos semejantes
 height-method-tape = cinta o pértiga a lo largo del árbol
 height-method-by-eye = a ojo
 height-method-taken-over = de un inventario anterior
+distance-by-tape = cinta, a nivel
+distance-by-paces = pasos
 
 girth-method-tape = cinta alrededor del fuste
 girth-method-diameter = cinta diamétrica o forcípula
@@ -251,6 +264,39 @@ position-method-survey = receptor topográfico
 position-method-map = leída en un mapa
 position-method-photo-record = de una foto
 position-method-taken-over = de un inventario anterior
+position-average = { $at } ± { $accuracy } · { $count ->
+    [one] una lectura
+   *[other] { $count } lecturas
+}
+position-waiting = Sin posición todavía. Salir a un claro y esperar, o escribirla a partir del plano.
+fix-no-number = { $count ->
+    [one] Una lectura no traía números.
+   *[other] { $count } lecturas no traían números.
+}
+fix-no-place = { $count ->
+    [one] Una lectura daba 0, 0, que es lo que da un receptor sin posición.
+   *[other] { $count } lecturas daban 0, 0, que es lo que da un receptor sin posición.
+}
+fix-no-accuracy = { $count ->
+    [one] Una lectura no decía cuánto puede errar.
+   *[other] { $count } lecturas no decían cuánto pueden errar.
+}
+fix-too-coarse = { $count ->
+    [one] Una lectura era demasiado imprecisa para distinguir un árbol de otro.
+   *[other] { $count } lecturas eran demasiado imprecisas para distinguir un árbol de otro.
+}
+fix-off-the-globe = { $count ->
+    [one] Una lectura no era ningún lugar de la Tierra.
+   *[other] { $count } lecturas no eran ningún lugar de la Tierra.
+}
+fix-old = { $count ->
+    [one] Una lectura era de antes de empezar.
+   *[other] { $count } lecturas eran de antes de empezar.
+}
+fix-outlier = { $count ->
+    [one] Una lectura quedaba demasiado lejos de las demás.
+   *[other] { $count } lecturas quedaban demasiado lejos de las demás.
+}
 
 shell-method-drill = taladro de resistencia
 shell-method-core = barrena de muestreo
@@ -549,6 +595,7 @@ noun-anchor-point = anclaje
 noun-climb-plan = plan de trepa
 noun-photo = foto
 noun-risk-entry = evaluación de riesgo
+noun-near-miss = casi accidente
 noun-person = persona
 noun-sign-off = habilitación
 noun-logged-climb = trepa anotada
@@ -607,6 +654,8 @@ fault-unknown-field = Este campo no se conoce. Revisar cómo está escrito, o qu
 fault-missing-field = Falta el campo “{ $allowed }”. Añadirlo.
 fault-does-not-fit = Esto no encaja en la forma del archivo.
 fault-not-json = Esto no es JSON válido. Corregir primero este punto; los demás fallos solo se ven después.
+fault-not-geojson = Esto no es un archivo GeoJSON. Guardar las formas como GeoJSON e intentarlo de nuevo.
+fault-no-shapes = En este archivo no hay ningún polígono, línea ni punto.
 fault-not-utf8 = Esto no es texto en UTF-8. Guardar el archivo como UTF-8 y volver a intentarlo.
 fault-file-too-large = Este archivo es demasiado grande para leerlo.
 fault-ring-crosses-itself = Este contorno se cruza consigo mismo. Anotar sus esquinas en orden a lo largo del borde.
@@ -631,7 +680,13 @@ fault-id-taken = Este identificador ya está en uso. No se ha cambiado nada.
 fault-needed = Esto hace falta. Anotarlo.
 fault-not-whole = Tiene que ser un número entero.
 fault-no-position = Esto no es una posición en la Tierra. Esperar a tener señal y tomarla de nuevo.
+fault-no-fix-yet = Todavía no hay posición. Salir a un claro y esperar, o escribirla a partir del plano.
+fault-fix-at-zero = El teléfono dio 0, 0: aún no tiene posición. Salir a un claro y esperar, o escribirla a partir del plano.
+fault-fix-too-coarse = Esta lectura es demasiado imprecisa para distinguir un árbol de otro. Salir a un claro y esperar, o escribir la posición a partir del plano.
+fault-not-a-place = Esto no se puede leer como latitud y longitud. Escribirlo así: { $allowed }.
+fault-no-reading = El sensor no dio ningún valor. Mantener quieto el teléfono y tomarlo de nuevo, o escribir el valor.
 fault-thunder-both = O se oyeron truenos o no se oyó ninguno: una de las dos cosas.
+fault-no-weather-yet = Hoy no se ha anotado el tiempo todavía. Anotarlo primero.
 fault-grade-without-sentence = Este código no tiene frase para este grado, así que no se le puede dar. Escribir antes la frase en el libro de códigos.
 fault-wall-beyond-middle = Esta pared pasaría del centro del fuste. Medir otra vez la pared o el fuste.
 fault-signs-off-self = Nadie se habilita a sí mismo. Nombrar a la persona que lo confirmó.
@@ -1144,10 +1199,14 @@ page-tree-count = { $count ->
     [one] un árbol
    *[other] { $count } árboles
 }
+page-genus = { $genus }, cualquier especie
 page-client-and-trees = { $client } · { $trees }
 page-trainee = en formación
 page-up-to = hasta { $height }
 page-signed-off = por { $by }, { $day }
+page-out-of-use = fuera de uso: { $why }
+page-shock-load = tirón brusco el { $day }; por revisar
+page-undo-gear = Deshacer el último cambio de equipo
 page-next-check = próxima revisión { $day }
 page-last-check = última revisión { $day }
 page-corners = { $count ->
@@ -1155,6 +1214,7 @@ page-corners = { $count ->
    *[other] { $count } esquinas
 }
 page-occupancy-missing = no se sabe cuánto se usa
+page-target-from-file = Del archivo de mapa, { $number }
 page-voltage-missing = tensión desconocida
 page-at-hour = { $what } a las { $hour }
 page-thunder-ago = se oyó hace { $ago }
@@ -1173,9 +1233,35 @@ page-keep-out = Nadie a menos de
 page-not-looked-at = sin mirar
 page-look-hidden = { $look }; lo tapa: { $hidden }
 page-no-date = sin fecha
+page-nothing-to-compare = No hay una visita anterior con la que comparar.
+page-days-compared = { $then } y { $now }
+page-verdict = Dictamen
+page-score-label = Puntuación
+page-judged-signed = como se firmó entonces
+page-judged-anew = calculado de nuevo con lo que se sabía entonces
+page-verdict-lower = más grave que entonces
+page-verdict-better = menos grave que entonces
+page-unchanged = como estaba
+page-intervals-overlap = Los intervalos se solapan: la puntuación no distingue ningún cambio.
+page-intervals-apart = Los intervalos no se tocan.
+page-change-larger = { $by } ({ $low } a { $high }): más de lo que pueden errar las lecturas
+page-change-smaller = { $by } ({ $low } a { $high }): más de lo que pueden errar las lecturas
+page-change-within = { $by } ({ $low } a { $high }): dentro de lo que pueden errar las lecturas
+page-thinnest-wall = Pared más delgada a { $height }
+page-finding-new = nuevo
+page-finding-worse = peor que entonces
+page-finding-better = menos grave que entonces
+page-finding-cleared = dado por bueno
+page-finding-not-found = buscado y no hallado de nuevo
+page-finding-not-looked-at = sin mirar de nuevo
 page-zones-described = El suelo alrededor del árbol { $tag }: dónde puede caer algo y dónde no está nadie ({ $way })
 page-base-mallet = Mazo en la base
 page-no-grade = sin grado todavía
+page-finding-here = Hallazgo aquí
+page-dead-tree = árbol muerto
+page-dead-tree-help = Ni hojas ni yemas vivas en ninguna parte; nadie sabe desde cuándo está muerto.
+page-size-up-to = hasta { $height }
+page-size-over = más de { $height }
 page-wall-at = { $wall } de pared sana en el lado { $side }
 page-modulus-left = queda el { $left } de la resistencia
 page-sounded = { $count ->
@@ -1183,6 +1269,9 @@ page-sounded = { $count ->
    *[other] golpeado en { $count } puntos
 }
 page-section-at = Sección a { $height }
+page-section-on = Sección a { $height } · árbol { $tag }
+page-weakest = Lo más débil hacia el { $side }: queda { $left } de la resistencia, con las lecturas hechas
+page-weakest-open = Con el perímetro y una lectura de la pared, o con el mazo, se ve dónde es más débil.
 page-anchor-judged = la valoración se apoya en él
 page-limbs = { $count ->
     [one] una rama por alcanzar
@@ -1247,6 +1336,20 @@ notice-unread = { $count ->
 gap-standing-values = Anotado de dos maneras: { $count } veces. Decidir cuál vale.
 gap-unread-value = Lo anotó una versión más nueva y aquí no se puede leer: { $noun }. Actualizar esta aplicación.
 
+# What is still missing while a measure is taken: `rehearse.<input>`.
+rehearse-height-distance = ¿A qué distancia está el árbol? Con cinta o a pasos, a nivel.
+rehearse-height-up = Apuntar a la punta.
+rehearse-height-down = Apuntar a la base.
+rehearse-height-near = Apuntar a la punta desde el punto cercano.
+rehearse-height-far = Retroceder en línea recta y apuntar otra vez a la punta.
+rehearse-height-apart = ¿Cuánto se ha retrocedido?
+rehearse-lean-along = Poner el teléfono a lo largo del fuste, desde el primer lado.
+rehearse-lean-across = Dar un cuarto de vuelta al árbol y ponerlo otra vez a lo largo del fuste.
+rehearse-lean-along_toward = ¿Hacia dónde se inclinaba la primera lectura?
+rehearse-tree-girth = Pasar la cinta alrededor del fuste.
+rehearse-tree-lean = ¿Derecho, o cuánto se inclina?
+rehearse-tree-position = Ponerse junto al fuste y esperar la posición.
+
 # What was done: `done.<verb>`.
 done-add = Añadido.
 done-change = Cambiado.
@@ -1257,9 +1360,15 @@ done-settle = Decidido.
 done-keep = Conservado.
 done-write = Escrito.
 done-start = Empezado.
+done-on_sight = Prohibido trepar. Deshacer lo revierte.
+done-same = Anotado.
 done-note = Anotado.
 done-record = Guardado.
 done-height_by_angles = Altura guardada.
+done-height_from_two_positions = Altura guardada.
+done-lean_from_two_sides = Inclinación guardada.
+done-lean_by_eye = Inclinación guardada.
+done-girth = Perímetro guardado.
 done-look = Anotado.
 done-measure = Medido.
 done-grade = Grado puesto.
@@ -1276,9 +1385,24 @@ done-sound = Guardado.
 done-read = Guardado.
 done-test = Guardado.
 done-add_limb = Añadido.
+done-find = Añadido.
+done-land = El plan pasa ahora por este anclaje.
+done-shock = Fuera de uso. Deshacer lo devuelve.
+done-finish = Hecho.
+done-leave = Anotado para el cliente.
+done-set = Fijado.
 done-forget_limbs = Ramas quitadas.
 done-sign = Firmado.
 done-import = Incorporado.
+done-ground = { $count ->
+    [one] Se trajo una diana. Decir qué es y con qué frecuencia hay alguien.
+   *[other] Se trajeron { $count } dianas. Decir qué son y con qué frecuencia hay alguien.
+}
+done-ground-with-edge = { $count ->
+    [0] Se trajo el borde de la propiedad.
+    [one] Se trajeron el borde de la propiedad y una diana.
+   *[other] Se trajeron el borde de la propiedad y { $count } dianas.
+}
 done-backup = Copiado.
 pack-written = Empaquetado: { $changes ->
     [one] una anotación
@@ -1341,6 +1465,7 @@ offer-rescue-write = Plan de rescate
 offer-target-add = Añadir una diana
 offer-target-change = Cambiar la diana
 offer-target-remove = Quitar la diana
+offer-ground-import = Borde y dianas de un archivo de mapa
 offer-line-add = Añadir una línea aérea
 offer-line-change = Cambiar la línea
 offer-line-remove = Quitar la línea
@@ -1349,15 +1474,25 @@ offer-permission-change = Cambiar el permiso
 offer-permission-remove = Quitar el permiso
 offer-visit-start = Visita de hoy
 offer-weather-note = Tiempo ahora
+offer-weather-same = El tiempo sigue igual
 offer-tree-add = Añadir un árbol
 offer-tree-change = Cambiar el árbol
 offer-tree-remove = Quitar el árbol
+offer-stop-on_sight = Impedimento a la vista
+offer-triage-record = Primera criba
+offer-full_check-start = Revisión completa
+offer-full_check-record = Medidas de la revisión completa
+offer-again-look = Mirar otra vez
 offer-work-add = Añadir un trabajo
 offer-work-change = Cambiar el trabajo
 offer-work-remove = Quitar el trabajo
 offer-inspection-start = Empezar una inspección
 offer-inspection-record = Medidas
 offer-inspection-height_by_angles = Altura por dos ángulos
+offer-inspection-height_from_two_positions = Altura desde dos puntos
+offer-inspection-lean_from_two_sides = Inclinación desde dos lados
+offer-inspection-lean_by_eye = Inclinación a ojo
+offer-inspection-girth = Perímetro
 offer-walk-look = Mirar una parte
 offer-wire-measure = Distancia a un cable
 offer-inspection-remove = Quitar la inspección
@@ -1381,6 +1516,14 @@ offer-climb-change = Cambiar el plan
 offer-climb-add_limb = Añadir una rama por alcanzar
 offer-climb-forget_limbs = Quitar las ramas
 offer-climb-remove = Quitar el plan
+offer-aloft-find = Hallado arriba
+offer-aloft-land = La línea cayó en otro sitio
+offer-near_miss-note = Casi accidente
+offer-near_miss-remove = Quitar el casi accidente
+offer-gear-shock = Sufrió un tirón: fuera de uso
+offer-work-finish = Hecho
+offer-work-leave = Sin hacer, y por qué
+offer-next_look-set = Próxima revisión
 offer-photo-add = Añadir una foto
 offer-photo-change = Cambiar la foto
 offer-photo-remove = Quitar la foto
@@ -1539,6 +1682,14 @@ input-inspection-next_look = Próxima revisión
 input-height-distance = Distancia horizontal
 input-height-up = Ángulo a la punta
 input-height-down = Ángulo a la base
+input-height-distance_by = Distancia con
+input-height-near = Ángulo a la punta, desde cerca
+input-height-far = Ángulo a la punta, desde lejos
+input-height-apart = De un punto al otro
+input-lean-upright = Derecho, a ojo
+input-lean-along = Inclinación vista desde el primer lado
+input-lean-along_toward = Hacia
+input-lean-across = Inclinación vista un cuarto de vuelta a la derecha
 input-walk-part = Parte
 input-walk-look = ¿Visto?
 input-walk-hidden_by = Lo tapa
@@ -1555,6 +1706,8 @@ input-finding-aspect_ratio = Rama entre fuste, relación
 input-finding-cleared_by = Lo da por bueno
 input-finding-cleared_on = Dado por bueno el
 input-finding-note = Notas
+input-on_sight-what = Qué lo impide
+input-triage-size = Qué altura
 input-section-height = Altura
 input-section-girth = Perímetro ahí
 input-section-diameter = Diámetro ahí
@@ -1602,6 +1755,10 @@ input-climb-open_system = Sistema abierto
 input-climb-stopper = Nudo de tope hecho
 input-limb-bearing = Lado
 input-limb-height = Altura
+input-near_miss-what = Qué estuvo a punto de pasar
+input-work-done = Hasta dónde
+input-work-why = Por qué
+input-work-left = Qué queda, para el cliente
 input-photo-file = Foto
 input-photo-caption = Qué muestra
 input-photo-finding = Hallazgo que muestra
@@ -1653,6 +1810,9 @@ tree-lean_is_new-why = Una inclinación nueva significa que las raíces están c
 tree-ground_dug-why = Un árbol con las raíces cortadas puede seguir teniendo buen aspecto.
 tree-base_north-why = Un sonido sordo o hueco habla de pudrición que el ojo no ve.
 height-distance_m-why = Del ojo a la plomada de la punta, en horizontal.
+height-apart_m-why = Los dos puntos en línea con el fuste y a la misma altura.
+height-sight_deg-why = La altura sale de los ángulos a la punta y a la base.
+lean-seen_deg-why = Desde un solo lado no se ve si se inclina hacia quien mira o al contrario.
 finding-part-why = Lo que más cuenta es lo que está en el recorrido o por encima.
 finding-grade-why = Sin grado cuenta como lo más grave.
 finding-cleared_by-why = Un hallazgo lo da por bueno una persona con nombre que lo haya examinado.
@@ -1663,6 +1823,9 @@ anchor-state-why = Solo sostiene a quien trepa la madera viva que creció así d
 load_test-outcome-why = El peso de dos personas solo en la cuerda, sin nadie debajo, observando el anclaje.
 site_summary-language-why = El cliente puede leer otro idioma que la cuadrilla.
 climb_sheets-language-why = Todos los que están al pie del árbol tienen que entenderlas.
+near_miss-what-why = Para que la cuadrilla aprenda. No sale en ningún papel del cliente.
+work-left-why = El papel del cliente dice lo que no se hizo.
+inspection-next_look-why = El papel del cliente dice cuándo conviene volver a mirar.
 walk-look-why = Lo que no se miró cuenta como desconocido, nunca como sano.
 
 ## Papers: site summary and climb sheets

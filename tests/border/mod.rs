@@ -1,14 +1,18 @@
 //! The exported object as a shell meets it: errors, long work, what is kept, what is offered.
 
 mod crew_and_gear;
+mod aloft;
+mod compared;
 mod errors;
 mod finding_sites;
 mod kept;
 mod long_work;
 mod managed;
+mod measuring;
 mod offers;
 mod packs;
 mod speed;
+mod taps;
 mod two_phones;
 mod undo_of_sites;
 

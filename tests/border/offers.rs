@@ -27,6 +27,11 @@ fn candidates(input: &OfferedInput) -> Vec<EntryValue> {
             ids: choices.iter().map(|one| one.id.clone()).collect(),
         }],
         InputKind::Words { .. } => vec![words("as typed")],
+        InputKind::Search { first, .. } => first
+            .iter()
+            .map(|one| choice(&one.id))
+            .chain([words("as typed")])
+            .collect(),
         InputKind::YesNo => vec![
             EntryValue::YesNo { yes: true },
             EntryValue::YesNo { yes: false },
@@ -35,11 +40,14 @@ fn candidates(input: &OfferedInput) -> Vec<EntryValue> {
         InputKind::Tilt { min, max } => [*min, *max]
             .map(|degrees| EntryValue::Tilt { degrees })
             .to_vec(),
-        InputKind::Fix => vec![EntryValue::Fix {
-            lat_deg: 42.33,
-            lon_deg: -71.12,
-            accuracy_m: None,
-        }],
+        InputKind::Fix => vec![
+            EntryValue::Fix {
+                lat_deg: 42.33,
+                lon_deg: -71.12,
+                accuracy_m: None,
+            },
+            words("42.33, -71.12"),
+        ],
         InputKind::PhotoFile => {
             let root = env!("CARGO_MANIFEST_DIR");
             vec![EntryValue::PhotoFile {
@@ -76,7 +84,7 @@ fn take_all_ways(hand: &Hand, offer: &Offer, taken: &mut u32) {
     let needed: Vec<&OfferedInput> = offer.inputs.iter().filter(|one| one.needed).collect();
     for input in &offer.inputs {
         for value in candidates(input) {
-            let mut entries: Vec<Entry> = needed
+            let others = needed
                 .iter()
                 .filter(|other| other.id != input.id)
                 .filter_map(|other| {
@@ -84,8 +92,8 @@ fn take_all_ways(hand: &Hand, offer: &Offer, taken: &mut u32) {
                         input: other.id.clone(),
                         value: candidates(other).into_iter().next()?,
                     })
-                })
-                .collect();
+                });
+            let mut entries: Vec<Entry> = offer.fixed.iter().cloned().chain(others).collect();
             entries.push(Entry {
                 input: input.id.clone(),
                 value: value.clone(),
@@ -136,11 +144,21 @@ fn offers_of(hand: &Hand, address: PageAddress) -> Vec<Offer> {
         Page::Tree(page) => page
             .offers
             .into_iter()
+            .chain(page.doors)
+            .chain(page.walk_round.into_iter().flat_map(|one| one.offers))
             .chain(page.sections.into_iter().flat_map(|one| one.offers))
             .chain(page.plans.into_iter().flat_map(|one| one.offers))
             .collect(),
         Page::Finding(page) => page.offers,
         Page::Anchor(page) => page.offers,
+        Page::StemSection(page) => page.offers,
+        Page::Compare(_) => Vec::new(),
+        Page::Aloft(page) => page
+            .offers
+            .into_iter()
+            .chain(page.plans.into_iter().flat_map(|one| one.offers))
+            .chain(page.work.into_iter().flat_map(|one| one.offers))
+            .collect(),
         Page::Judgement(page) => page.offers,
         Page::HandOver(page) => page.offers,
     }
@@ -209,6 +227,7 @@ fn every_choice_and_both_ends_of_every_range_are_taken() {
         PageAddress::site(&site),
         PageAddress::Finding { finding },
         PageAddress::Anchor { anchor },
+        PageAddress::Aloft { tree: tree.clone() },
         PageAddress::Tree { tree },
     ] {
         for offer in offers_of(&hand, address) {

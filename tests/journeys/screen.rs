@@ -36,6 +36,10 @@ const NO_WORDS: [&str; 16] = [
     "way",
     "view_path",
     "small_path",
+    "drawing",
+    "sound",
+    "kind",
+    "fate",
 ];
 
 impl Screen {

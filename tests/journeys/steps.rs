@@ -53,6 +53,7 @@ pub struct Step {
 pub struct Sensed {
     pub into: String,
     pub fix: Option<[f64; 3]>,
+    pub fixes: Option<Vec<[f64; 4]>>,
     pub tilt: Option<f64>,
     pub bearing: Option<f64>,
     pub photo: Option<String>,

@@ -5,7 +5,7 @@ use std::sync::Arc;
 
 use bolewalk_core::error::BookError;
 use bolewalk_core::field_book::{FieldBook, FixedClock, MapFileKind, PackTaken};
-use bolewalk_core::pages::{CommandKind, Entry, EntryValue, Page, PageAddress};
+use bolewalk_core::pages::{CommandKind, Entry, EntryValue, Page, PageAddress, SensedFix};
 use bolewalk_core::record::{LatLon, Moment};
 use serde_json::Value;
 
@@ -190,7 +190,9 @@ impl Walker {
         if offer["enabled"] != true {
             return Err(format!("{id} cannot be tapped: {}", text("why_not")));
         }
-        let command = CommandKind::of_id(id).ok_or(format!("no command {id}"))?;
+        let named = |kind: &&CommandKind| serde_json::to_value(kind).unwrap() == offer["command"];
+        let command = CommandKind::ALL.iter().copied().find(|kind| named(&kind));
+        let command = command.ok_or(format!("no command {}", offer["command"]))?;
         let entries = entries(&offer, step)?;
         if let Some(outcome) = self.long_work(command, &text("about"), &entries, step) {
             self.said = match outcome {
@@ -289,7 +291,7 @@ impl Walker {
 
 /// What is entered and sensed, by the kinds of the offer's inputs.
 fn entries(offer: &Value, step: &Step) -> Result<Vec<Entry>, String> {
-    let mut entries = Vec::new();
+    let mut entries: Vec<Entry> = serde_json::from_value(offer["fixed"].clone()).unwrap();
     let input = |id: &str| {
         let inputs = offer["inputs"].as_array().unwrap();
         let found = inputs.iter().find(|input| input["id"] == id);
@@ -340,7 +342,17 @@ fn entered_value(kind: &Value, entered: &toml::Value) -> Result<EntryValue, Stri
                 ids: ids.collect::<Result<_, String>>()?,
             }
         }
-        "words" | "on_day" => EntryValue::Words { text: text() },
+        "search" => {
+            let first = kind["first"].as_array().unwrap();
+            let at_hand = first.iter().find(|choice| choice["words"] == text());
+            match at_hand {
+                Some(choice) => EntryValue::Choice {
+                    id: choice["id"].as_str().unwrap().to_owned(),
+                },
+                None => EntryValue::Words { text: text() },
+            }
+        }
+        "words" | "on_day" | "fix" => EntryValue::Words { text: text() },
         "yes_no" => EntryValue::YesNo {
             yes: entered.as_bool().ok_or("yes and no are true and false")?,
         },
@@ -354,6 +366,18 @@ fn sensed_value(sensed: &Sensed) -> Result<EntryValue, String> {
             lat_deg,
             lon_deg,
             accuracy_m: Some(accuracy_m),
+        });
+    }
+    if let Some(fixes) = &sensed.fixes {
+        let fix = |[lat_deg, lon_deg, accuracy_m, at_s]: &[f64; 4]| SensedFix {
+            lat_deg: *lat_deg,
+            lon_deg: *lon_deg,
+            accuracy_m: Some(*accuracy_m),
+            at_ms: (*at_s * 1000.0) as i64,
+        };
+        return Ok(EntryValue::Fixes {
+            fixes: fixes.iter().map(fix).collect(),
+            since_ms: 0,
         });
     }
     if let Some(degrees) = sensed.tilt {

@@ -28,7 +28,8 @@ impl Inner {
         if let Some(done) = self.done_before(token) {
             return Ok(done);
         }
-        let entered = Entered::read(command, entries, &self.settings.words())?;
+        let entries = self.averaged(about, entries)?;
+        let entered = Entered::read(command, &entries, &self.settings.words())?;
         self.see_room()?;
         let outcome = self.obey(command, about, entered)?;
         let done = Done {
@@ -93,9 +94,19 @@ impl Inner {
             C::AddWork => self.make_entered::<Work>(Noun::Work, Some(id), entered),
             C::ChangeWork => self.change_entered::<Work>(Noun::Work, id, &entered),
 
+            C::StopOnSight => self.act_stop_on_sight(id, entered),
+            C::RecordTriage => self.act_record_triage(id, entered),
+            C::StartFullCheck => self.act_start_full_check(id),
+            C::RecordFullCheck => self.act_record_full_check(id, &entered),
+            C::LookAgain => self.act_look_again(id, entered),
+            C::SameWeather => self.act_same_weather(id),
             C::StartInspection => self.act_start_inspection(id, entered),
             C::RecordMeasures => self.act_record_measures(id, &entered),
-            C::RecordHeightByAngles => self.act_height_by_angles(id, entered),
+            C::RecordHeightByAngles
+            | C::RecordHeightFromTwoPositions
+            | C::RecordLeanFromTwoSides
+            | C::RecordLeanByEye
+            | C::RecordGirth => self.act_take_measure(command, id, entered),
             C::LookAtPart => self.act_look_at_part(id, entered),
             C::MeasureWire => self.act_measure_wire(id, entered),
 
@@ -103,6 +114,14 @@ impl Inner {
             C::ChangeFinding => self.act_change_finding(id, &entered),
             C::GradeFinding => self.act_change_finding(id, &entered.whole()?),
             C::ClearFinding => self.act_clear_finding(id, entered),
+
+            C::FindAloft => self.act_find_aloft(id, entered),
+            C::LandElsewhere => self.act_land_elsewhere(id, entered),
+            C::NoteNearMiss => self.act_note_near_miss(id, entered),
+            C::ShockGear => self.act_shock_gear(id, &entered),
+            C::FinishWork => self.act_finish_work(id),
+            C::LeaveWork => self.act_leave_work(id, entered),
+            C::SetNextLook => self.act_set_next_look(id, entered),
 
             C::AddSection => self.make_entered::<StemSection>(Noun::StemSection, Some(id), entered),
             C::ChangeSection => self.change_entered::<StemSection>(Noun::StemSection, id, &entered),
@@ -143,6 +162,7 @@ impl Inner {
             C::RemoveAnchor => self.remove(Noun::AnchorPoint, id),
             C::RemovePlan => self.remove(Noun::ClimbPlan, id),
             C::RemovePhoto => self.remove(Noun::Photo, id),
+            C::RemoveNearMiss => self.remove(Noun::NearMiss, id),
             C::RemoveRisk => self.remove(Noun::RiskEntry, id),
 
             C::WriteSummary
@@ -152,6 +172,7 @@ impl Inner {
             | C::WriteGeoPackage
             | C::WritePack
             | C::ReadPack
+            | C::ImportGround
             | C::ImportSiteFile
             | C::MakeBackup => {
                 let detail = format!("{} is long work, with a call of its own", command.id());

@@ -18,17 +18,22 @@ impl Inner {
     ) -> Result<Outcome, BookError> {
         let mut anchor: AnchorPoint = new_record(&entered.whole()?)?;
         if anchor.name.is_none() {
-            let seen: Inspection = self.record(Noun::Inspection, inspection)?;
-            let taken = |letter: &str| {
-                let mut names = seen
-                    .anchors
-                    .iter()
-                    .filter_map(|known| known.name.as_deref());
-                names.any(|name| name == letter)
-            };
-            anchor.name = ('A'..='Z').map(String::from).find(|letter| !taken(letter));
+            anchor.name = self.free_letter(inspection)?;
         }
         self.make(Noun::AnchorPoint, Some(inspection), &anchor)
+    }
+
+    /// The next letter that names no anchor of an inspection.
+    pub(super) fn free_letter(&self, inspection: &Id) -> Result<Option<String>, BookError> {
+        let seen: Inspection = self.record(Noun::Inspection, inspection)?;
+        let taken = |letter: &str| {
+            let mut names = seen
+                .anchors
+                .iter()
+                .filter_map(|known| known.name.as_deref());
+            names.any(|name| name == letter)
+        };
+        Ok(('A'..='Z').map(String::from).find(|letter| !taken(letter)))
     }
 
     /// Records the load test; one entered without its day is today's.

@@ -3,9 +3,10 @@
 use serde_json::{Value, json};
 
 use super::fill::defect;
+use super::position::{mean_fix, on_earth, one_fix, typed_place};
 use crate::error::BookError;
 use crate::pages::{Ask, AskKind, CommandKind, Entry, EntryValue, asks_of, choice_ids};
-use crate::record::{Fault, LAT_DEG, LON_DEG, LatLon, NumberField, Quantity};
+use crate::record::{Fault, LatLon, NumberField, Quantity};
 use crate::words::Words;
 
 /// What was entered for a command, by input; null clears what was there.
@@ -50,16 +51,21 @@ impl Entered {
 
     /// Refuses a new record that lacks what the command needs.
     pub(super) fn whole(self) -> Result<Entered, BookError> {
-        let lacking = self.asks.iter().filter(|ask| ask.needed);
-        let faults: Vec<Fault> = lacking
-            .filter(|ask| self.value(ask.id).is_none_or(Value::is_null))
-            .map(|ask| Fault::new("fault.needed", ask.id, "", ""))
-            .collect();
+        let faults = self.lacking();
         if faults.is_empty() {
             Ok(self)
         } else {
             Err(BookError::Refused { faults })
         }
+    }
+
+    /// A fault for every needed input that nobody filled.
+    pub(super) fn lacking(&self) -> Vec<Fault> {
+        let needed = self.asks.iter().filter(|ask| ask.needed);
+        needed
+            .filter(|ask| self.value(ask.id).is_none_or(Value::is_null))
+            .map(|ask| Fault::new("fault.needed", ask.id, "", ""))
+            .collect()
     }
 
     /// The inputs with their values, in the order of the command.
@@ -88,6 +94,25 @@ impl Entered {
     /// A number that was entered, in its base unit.
     pub(super) fn number(&self, input: &str) -> Option<f64> {
         self.value(input).and_then(Value::as_f64)
+    }
+
+    /// Yes or no, where it was entered.
+    pub(super) fn truth(&self, input: &str) -> Option<bool> {
+        self.value(input).and_then(Value::as_bool)
+    }
+
+    /// What was entered for a part of the record, such as `girth`; nothing where nothing was.
+    pub(super) fn values_of_part(&self, part: &str) -> Option<Value> {
+        let mut fields = serde_json::Map::new();
+        for (ask, value) in self.values() {
+            if let Some((of, field)) = ask.field.split_once('.')
+                && of == part
+                && !value.is_null()
+            {
+                fields.insert(field.to_owned(), value.clone());
+            }
+        }
+        (!fields.is_empty()).then_some(Value::Object(fields))
     }
 
     /// A text or a choice that was entered.
@@ -153,7 +178,10 @@ fn value_of(ask: &Ask, value: &EntryValue, words: &Words) -> Result<Value, Misre
         }
         (AskKind::OneOf(_), EntryValue::Choice { id }) => text_or_null(id),
         (AskKind::SomeOf(_), EntryValue::Choices { ids }) => json!(ids),
-        (AskKind::Text(most), EntryValue::Words { text }) => text_of(ask, text, most)?,
+        (AskKind::Text(most) | AskKind::Species(most), EntryValue::Words { text }) => {
+            text_of(ask, text, most)?
+        }
+        (AskKind::Species(most), EntryValue::Choice { id }) => text_of(ask, id, most)?,
         (AskKind::OnDay, EntryValue::Words { text }) => day_of(ask, text)?,
         (AskKind::YesNo, EntryValue::YesNo { yes }) => json!(yes),
         (
@@ -163,7 +191,19 @@ fn value_of(ask: &Ask, value: &EntryValue, words: &Words) -> Result<Value, Misre
                 lon_deg,
                 accuracy_m,
             },
-        ) => fix(ask, *lat_deg, *lon_deg, *accuracy_m)?,
+        ) => {
+            let at = LatLon {
+                lat_deg: *lat_deg,
+                lon_deg: *lon_deg,
+            };
+            one_fix(ask.id, at, *accuracy_m, words)?
+        }
+        (AskKind::Fix, EntryValue::Fixes { fixes, .. }) => match fixes.as_slice() {
+            [mean] => mean_fix(ask.id, mean)?,
+            _ => return Err(Misread::Kind),
+        },
+        (AskKind::Fix, EntryValue::Words { text }) if text.trim().is_empty() => Value::Null,
+        (AskKind::Fix, EntryValue::Words { text }) => typed_place(ask.id, text)?,
         (AskKind::PhotoFile, EntryValue::PhotoFile { path }) => text_or_null(path),
         (AskKind::Outline(least), EntryValue::Outline { points }) => outline(ask, points, least)?,
         _ => return Err(Misread::Kind),
@@ -202,11 +242,10 @@ fn sensed(ask: &Ask, degrees: f64, field: &NumberField, words: &Words) -> Result
     if field.allows(degrees) {
         return Ok(json!(degrees));
     }
-    let found = if degrees.is_finite() {
-        words.number(degrees, Quantity::AngleDeg)
-    } else {
-        "–".to_owned()
-    };
+    if !degrees.is_finite() {
+        return Err(Fault::new("fault.no-reading", ask.id, "", ""));
+    }
+    let found = words.number(degrees, Quantity::AngleDeg);
     let allowed = words.range_of(field);
     Err(Fault::new("fault.out-of-range", ask.id, found, allowed))
 }
@@ -231,20 +270,6 @@ fn day_of(ask: &Ask, text: &str) -> Result<Value, Fault> {
     }
 }
 
-fn fix(ask: &Ask, lat: f64, lon: f64, accuracy_m: Option<f64>) -> Result<Value, Fault> {
-    if !LAT_DEG.allows(lat) || !LON_DEG.allows(lon) {
-        let found = format!("{lat}, {lon}");
-        return Err(Fault::new("fault.no-position", ask.id, found, ""));
-    }
-    // An accuracy that no receiver means is an unknown one.
-    let accuracy_m = accuracy_m.filter(|accuracy| crate::record::ACCURACY_M.allows(*accuracy));
-    let mut position = json!({"lat_deg": lat, "lon_deg": lon, "method": "phone_fix"});
-    if let (Some(accuracy_m), Some(fields)) = (accuracy_m, position.as_object_mut()) {
-        fields.insert("accuracy_m".to_owned(), json!(accuracy_m));
-    }
-    Ok(position)
-}
-
 fn outline(ask: &Ask, points: &[LatLon], least: u32) -> Result<Value, Fault> {
     if points.is_empty() {
         return Ok(json!([]));
@@ -254,7 +279,7 @@ fn outline(ask: &Ask, points: &[LatLon], least: u32) -> Result<Value, Fault> {
         return Err(Fault::new("fault.too-few", ask.id, points.len(), allowed));
     }
     for point in points {
-        fix(ask, point.lat_deg, point.lon_deg, None)?;
+        on_earth(ask.id, *point)?;
     }
     Ok(json!(points))
 }

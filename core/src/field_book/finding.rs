@@ -3,8 +3,9 @@
 use serde_json::json;
 
 use super::act::Outcome;
+use super::at_tree::{add_photo, with_part};
 use super::entries::Entered;
-use super::fill::{changed_record, new_record};
+use super::fill::{changed_record, defect, new_record};
 use super::inner::Inner;
 use crate::error::BookError;
 use crate::judge::codebook::Codebook;
@@ -16,9 +17,23 @@ impl Inner {
         inspection: &Id,
         entered: Entered,
     ) -> Result<Outcome, BookError> {
-        let finding: Finding = new_record(&entered.whole()?)?;
+        let book = Codebook::with(&self.store.read().load_book()?.codebook);
+        let entered = with_part(entered.whole()?, &book);
+        let finding: Finding = new_record(&entered)?;
         self.refuse_odd(&finding)?;
-        self.make(Noun::Finding, Some(inspection), &finding)
+        // The file is taken in only for an inspection that is there.
+        self.holder(Noun::Inspection, inspection)?;
+        let photo = self.taken_photo(&entered)?;
+        let json = serde_json::to_value(&finding).map_err(defect)?;
+        let mut record = Id::default();
+        let done = self.edit(|edit| {
+            record = edit.create(Noun::Finding, Some(inspection), json)?;
+            add_photo(edit, inspection, photo, &record)
+        })?;
+        Ok(Outcome {
+            record,
+            changes: done.changes,
+        })
     }
 
     pub(super) fn act_change_finding(
@@ -45,7 +60,7 @@ impl Inner {
     }
 
     /// A code that the codebook lacks, or a grade that its code has no sentence for.
-    fn refuse_odd(&self, finding: &Finding) -> Result<(), BookError> {
+    pub(super) fn refuse_odd(&self, finding: &Finding) -> Result<(), BookError> {
         let codebook = Codebook::with(&self.store.read().load_book()?.codebook);
         if codebook.code(&finding.code).is_none() {
             let fault = Fault::new("fault.not-a-choice", "finding.code", &finding.code, "");

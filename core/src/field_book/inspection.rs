@@ -7,16 +7,7 @@ use super::entries::Entered;
 use super::fill::{changed_record, defect, new_record, set_changed};
 use super::inner::Inner;
 use crate::error::BookError;
-use crate::measure::Measured;
-use crate::measure::height::by_tangent;
-use crate::record::{
-    Fault, Height, HeightMethod, Id, Inspection, Look, Noun, PartLook, WireDistance,
-};
-
-/// Standard error of a distance that was paced or taped on the ground, as a share (house).
-const SIGHT_DISTANCE_CV: f64 = 0.02;
-/// Standard error of an angle that a phone gave, in degrees (house).
-const SIGHT_ANGLE_SE_DEG: f64 = 0.5;
+use crate::record::{Height, Id, Inspection, Noun, PartLook, WireDistance};
 
 impl Inner {
     /// Begins an inspection; the visit of the day is begun with it where there is none.
@@ -62,63 +53,15 @@ impl Inner {
         self.change(Noun::Inspection, id, &before, &after)
     }
 
-    /// Height by the tangent method, with its standard error.
-    pub(super) fn act_height_by_angles(
-        &mut self,
-        id: &Id,
-        entered: Entered,
-    ) -> Result<Outcome, BookError> {
-        let entered = entered.whole()?;
-        let number = |input| entered.number(input).unwrap_or(f64::NAN);
-        let distance = number("height.distance");
-        let angle = |input| Measured::new(number(input), SIGHT_ANGLE_SE_DEG);
-        let height = by_tangent(
-            Measured::new(distance, distance * SIGHT_DISTANCE_CV),
-            angle("height.up"),
-            angle("height.down"),
-        )
-        .map_err(|fault| BookError::refused(at_input(fault)))?;
-        if !crate::record::HEIGHT_M.allows(height.value) {
-            let words = self.settings.words();
-            let found = words.number(height.value, crate::record::Quantity::LengthM);
-            let allowed = words.range_of(&crate::record::HEIGHT_M);
-            let fault = Fault::new("fault.out-of-range", "height.up", found, allowed);
-            return Err(BookError::refused(fault));
-        }
-        let before: Inspection = self.record(Noun::Inspection, id)?;
-        let after = Inspection {
-            height: Some(Height {
-                height_m: height.value,
-                se_m: Some(height.se),
-                method: Some(HeightMethod::Tangent),
-            }),
-            ..before.clone()
-        };
-        self.change(Noun::Inspection, id, &before, &after)
-    }
-
     /// How a part was seen; a later look replaces an earlier one of the same inspection.
     pub(super) fn act_look_at_part(
         &mut self,
         id: &Id,
         entered: Entered,
     ) -> Result<Outcome, BookError> {
-        let mut look: PartLook = new_record(&entered.whole()?)?;
-        if look.look == Look::Seen {
-            look.hidden_by = None;
-        }
+        let look: PartLook = new_record(&entered.whole()?)?;
         let inspection: Inspection = self.record(Noun::Inspection, id)?;
-        let known = inspection
-            .walk_round
-            .into_iter()
-            .find(|known| known.part == look.part);
-        match known {
-            Some(before) => {
-                look.id = before.id.clone();
-                self.change(Noun::PartLook, &look.id.clone(), &before, &look)
-            }
-            None => self.make(Noun::PartLook, Some(id), &look),
-        }
+        self.note_look(&inspection, look)
     }
 
     /// The distance to a conductor; a later one replaces an earlier one of the same inspection.
@@ -146,18 +89,5 @@ impl Inner {
                 self.make(Noun::WireDistance, Some(id), &json)
             }
         }
-    }
-}
-
-/// The fault of a reading at the input that took it.
-fn at_input(fault: Fault) -> Fault {
-    let place = match fault.place.as_str() {
-        "height.distance_m" => "height.distance",
-        "height.down_deg" => "height.down",
-        _ => "height.up",
-    };
-    Fault {
-        place: place.to_owned(),
-        ..fault
     }
 }

@@ -11,29 +11,39 @@
 //! | `judged`, `standing` | the judgement after each edit, and its cache |
 //! | `show`, `show_book`, `notices` | which address shows which page; what is told first |
 //! | `long_work`, `papers`, `bring_in`, `pack` | long work |
+//! | `measuring` | heights, leans, girths from what was aimed at |
+//! | `rehearse`, `suggest`, `position` | what would be recorded; searches; fixes averaged |
+//! | `long_work`, `papers`, `bring_in` | long work |
 
 mod act;
+mod aloft;
 mod anchor;
+mod at_tree;
 mod bring_in;
 mod clock;
 mod codebook;
 mod crew;
+mod earlier;
 mod entries;
 mod fill;
 mod finding;
 mod gear;
+mod ground;
 mod inner;
 mod inspection;
 mod judged;
 mod long_work;
+mod measuring;
 mod notices;
 mod object;
 pub mod pack;
 mod papers;
 mod permission;
 mod photo;
+mod position;
 mod records;
 mod rules;
+mod rehearse;
 mod section;
 mod settings;
 mod show;
@@ -41,6 +51,7 @@ mod show_book;
 mod sign;
 mod site;
 mod standing;
+mod suggest;
 mod target;
 mod tree;
 mod undo;
@@ -52,6 +63,8 @@ pub use long_work::HowFarItIs;
 pub use object::FieldBook;
 pub use pack::{PackTaken, PackWritten};
 pub use papers::MapFileKind;
+pub use position::AveragedFix;
+pub use rehearse::{OpenInput, Rehearsal};
 pub use settings::Settings;
 
 #[cfg(test)]

@@ -11,10 +11,15 @@ use super::inner::{Done, Inner};
 use super::long_work::{HowFarItIs, LongWork, Running};
 use super::pack::{PackAtHand, PackTaken, PackWritten};
 use super::papers::{MapFileKind, PaperState, WhichPaper};
+use super::position::AveragedFix;
+use super::rehearse::Rehearsal;
 use super::settings::Settings;
 use crate::draw::Drawing;
 use crate::error::BookError;
-use crate::pages::{CommandKind, DrawingAddress, Entry, Page, PageAddress};
+use crate::intake::read_ground_at;
+use crate::pages::{
+    CommandKind, DrawingAddress, Entry, OfferedChoice, Page, PageAddress, SensedFix,
+};
 use crate::record::Id;
 use crate::store::Store;
 
@@ -82,6 +87,44 @@ impl FieldBook {
         offer_token: String,
     ) -> Result<Done, BookError> {
         self.with(|inner| inner.act(command, &Id(about), &entries, &offer_token))
+    }
+
+    /// What an offer would record with these entries, in words, or what is still missing; nothing is
+    /// written. For screens that show a measure while it is taken.
+    ///
+    /// # Errors
+    /// `NotFound` for a record that is not there; `Defect` for an input that the command does not
+    /// ask. What does not fit is no error here: it is said at its input.
+    pub fn rehearse(
+        &self,
+        command: CommandKind,
+        about: String,
+        entries: Vec<Entry>,
+    ) -> Result<Rehearsal, BookError> {
+        self.with(|inner| inner.rehearse(command, &Id(about), &entries))
+    }
+
+    /// The choices of a search (`InputKind::Search`) that come near what was typed, the nearest
+    /// first; what was used last where nothing is typed.
+    ///
+    /// # Errors
+    /// `Defect` for an input that is no search; `Damaged`, `Busy` as the book reports.
+    pub fn suggest(&self, input: String, typed: String) -> Result<Vec<OfferedChoice>, BookError> {
+        self.with(|inner| inner.suggest(&input, &typed))
+    }
+
+    /// Many fixes of one place averaged, as they stand now; `about` is the site or what lies on it,
+    /// empty where there is none yet, and `since_ms` when the person began (UTC milliseconds).
+    ///
+    /// # Errors
+    /// None so far: what cannot be used is said in the answer.
+    pub fn average(
+        &self,
+        about: String,
+        fixes: Vec<SensedFix>,
+        since_ms: i64,
+    ) -> Result<AveragedFix, BookError> {
+        self.with(|inner| Ok(inner.average(&Id(about), &fixes, since_ms)))
     }
 
     /// A drawing, laid out for a phone's screen. Zoom step 0 shows all of it; each step doubles its
@@ -208,6 +251,17 @@ impl FieldBook {
         let taken = self.with(|inner| inner.take_pack(pack, &running))?;
         running.finish();
         Ok(taken)
+    }
+
+    /// Brings the property's edge and targets in from a GeoJSON file, as one edit: a polygon becomes
+    /// the edge where the site has none or the file says so (`"use": "outline"`), all else targets.
+    ///
+    /// # Errors
+    /// `NotFound` for the site or the file; `Refused` with every fault and its place; `Unreadable`,
+    /// `DiskFull`. Nothing was brought in then.
+    pub fn import_ground(&self, site: String, path: String) -> Result<Done, BookError> {
+        let shapes = read_ground_at(Path::new(&path))?;
+        self.with(|inner| inner.put_ground(&Id(site), shapes))
     }
 
     /// Long work: makes a backup beside the book, and thins older ones. Its path.

@@ -9,9 +9,11 @@ use super::records::unknown;
 use crate::draw::Drawing;
 use crate::error::BookError;
 use crate::judge::codebook::{Codebook, starter_codes};
+use crate::judge::rules_for;
 use crate::pages::{
-    DrawingAddress, Page, PageAddress, PageDesk, PhotoPaths, anchor_of, anchor_page, drawing_of,
-    finding_page, hand_over_page, judgement_page, site_page, tree_page,
+    DrawingAddress, Page, PageAddress, PageDesk, PhotoPaths, aloft_page, anchor_of, anchor_page,
+    compare_page, drawing_of, finding_page, hand_over_page, judgement_page, site_page,
+    stem_section_page, tree_page,
 };
 use crate::photo::photo_files;
 use crate::record::{DefectCode, Fault, Id, Noun};
@@ -44,6 +46,31 @@ impl Inner {
                     Ok(Page::Tree(tree_page(desk, site, found, answer)))
                 })
             }
+            PageAddress::Aloft { tree } => {
+                let site = self.site_of(Noun::Tree, tree)?;
+                let holder = self.settings.person.clone();
+                self.on_site(&site, Some(tree), |desk, judged| {
+                    let found = desk.tree(tree);
+                    let (found, answer) = found.ok_or_else(|| unknown(Noun::Tree, tree))?;
+                    let site = &judged.loaded.file.site;
+                    Ok(Page::Aloft(aloft_page(desk, site, found, answer, &holder)))
+                })
+            }
+            PageAddress::Compare { tree } => {
+                let site = self.site_of(Noun::Tree, tree)?;
+                let judged = self.judged(&site)?;
+                let mut trees = judged.loaded.file.site.trees.iter();
+                let known = trees.find(|one| one.id == *tree);
+                let known = known.ok_or_else(|| unknown(Noun::Tree, tree))?;
+                let earlier = self.earlier(&judged, known)?;
+                self.on_site(&site, Some(tree), |desk, judged| {
+                    let found = desk.tree(tree);
+                    let (found, answer) = found.ok_or_else(|| unknown(Noun::Tree, tree))?;
+                    let site = &judged.loaded.file.site;
+                    let page = compare_page(desk, site, found, answer, earlier.as_ref());
+                    Ok(Page::Compare(page))
+                })
+            }
             PageAddress::Judgement { tree } => {
                 let site = self.site_of(Noun::Tree, tree)?;
                 self.on_site(&site, Some(tree), |desk, judged| {
@@ -60,6 +87,15 @@ impl Inner {
                     finding_page(desk, &judged.loaded.file.site, finding)
                         .map(Page::Finding)
                         .ok_or_else(|| unknown(Noun::Finding, finding))
+                })
+            }
+            PageAddress::StemSection { section } => {
+                let site = self.site_of(Noun::StemSection, section)?;
+                let tree = self.tree_holding(Noun::StemSection, section)?;
+                self.on_site(&site, Some(&tree), |desk, judged| {
+                    stem_section_page(desk, &judged.loaded.file.site, section)
+                        .map(Page::StemSection)
+                        .ok_or_else(|| unknown(Noun::StemSection, section))
                 })
             }
             PageAddress::Anchor { anchor } => {
@@ -131,6 +167,8 @@ impl Inner {
             offered: Cell::new(0),
             today,
             hour: self.clock.hour(),
+            now_ms: self.clock.now().utc_ms,
+            rules: rules_for(file)?,
             crew: &file.crew,
             gear: &file.gear,
             codes: codes_in_order(&file.codebook),
@@ -140,7 +178,9 @@ impl Inner {
             notices: self.notices_of_site(&judged.loaded),
             unsettled: self.unsettled(&judged.loaded),
             can_undo: self.store.can_undo(Some(site))?,
+            can_undo_in_book: self.store.can_undo(None)?,
             can_redo: self.store.can_redo(Some(site))?,
+            species_used: self.species_used()?,
             photos: &photos,
         };
         make(&desk, &judged)

@@ -115,6 +115,8 @@ impl Inner {
             offered: Cell::new(0),
             today: self.clock.today(),
             hour: self.clock.hour(),
+            now_ms: self.clock.now().utc_ms,
+            rules: rules.clone(),
             crew: &book.crew,
             gear: &book.gear,
             codes: codes_in_order(&book.codebook),
@@ -124,7 +126,9 @@ impl Inner {
             notices: self.notices_of_book(&book),
             unsettled: self.unsettled_of_book(&book),
             can_undo: self.store.can_undo(None)?,
+            can_undo_in_book: self.store.can_undo(None)?,
             can_redo: self.store.can_redo(None)?,
+            species_used: Vec::new(),
             photos: &photos,
         };
         make(&desk, &book, &rules)

@@ -1,6 +1,7 @@
 //! What others wrote becomes records: site files, delimited text, map files, packs; every fault
 //! with its place.
 
+mod ground;
 mod ids;
 mod inventory;
 mod pack;
@@ -10,6 +11,7 @@ mod schema_faults;
 mod shape_faults;
 mod site_file;
 
+pub use ground::{GroundShape, read_ground, read_ground_at};
 pub use ids::{fill_ids, make_unique};
 pub use inventory::{
     ColumnMapping, Imported, InventoryKind, InventoryOptions, LengthUnit, TreeField,

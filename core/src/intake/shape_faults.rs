@@ -24,7 +24,7 @@ pub(super) fn shape_faults(site: &Site) -> Vec<Fault> {
     faults
 }
 
-fn ring_fault(points: &[LatLon], place: &str) -> Option<Fault> {
+pub(super) fn ring_fault(points: &[LatLon], place: &str) -> Option<Fault> {
     let distinct = match points.split_last() {
         Some((last, rest)) if rest.first() == Some(last) => rest,
         _ => points,

@@ -87,6 +87,30 @@ impl Codebook {
     }
 }
 
+/// Whether a code bars climbing as soon as it is seen at its gravest, whatever else is known of the
+/// tree and without a plan.
+pub fn bars_on_sight(code: &DefectCode) -> bool {
+    let kind_bars = matches!(
+        code.kind,
+        DefectKind::SoilMovement
+            | DefectKind::RootsCut
+            | DefectKind::FireHollow
+            | DefectKind::Kretzschmaria
+            | DefectKind::Meripilus
+            | DefectKind::Phaeolus
+            | DefectKind::Heterobasidion
+            | DefectKind::StemCrack
+            | DefectKind::UnionCrack
+            | DefectKind::LightningStrip
+            | DefectKind::UnderTension
+            | DefectKind::Hanger
+            | DefectKind::StingingInsects
+            | DefectKind::NestOrRoost
+            | DefectKind::TouchingWire
+    );
+    kind_bars || code.stops_from_grade.is_some()
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

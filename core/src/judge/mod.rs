@@ -28,7 +28,7 @@ mod score;
 pub mod section;
 mod section_working;
 mod sensitivity;
-mod spread;
+pub(crate) mod spread;
 pub mod statics;
 mod stem;
 pub mod stem_load;

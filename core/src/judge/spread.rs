@@ -3,6 +3,7 @@
 
 use crate::record::{
     AnchorPoint, DiameterRead, Girth, GirthMethod, Height, HeightMethod, Lean, LeanMethod,
+    ShellMethod, ShellReading,
 };
 
 use super::rules::{Rule, RuleSet};
@@ -55,5 +56,18 @@ pub(crate) fn anchor_cv(anchor: &AnchorPoint, rules: &RuleSet) -> f64 {
         Some(DiameterRead::BesideKnownSize) => Rule::MeasureAnchorKnownSizeCv,
         Some(DiameterRead::ScaledPhoto) => Rule::MeasureAnchorScaledPhotoCv,
         Some(DiameterRead::ByEye) | None => Rule::MeasureAnchorByEyeCv,
+    })
+}
+
+/// Standard error of a reading of the sound wall in centimetres.
+pub(crate) fn shell_se_cm(wall: &ShellReading, rules: &RuleSet) -> f64 {
+    wall.se_cm.unwrap_or_else(|| {
+        rules.number(match wall.method {
+            Some(ShellMethod::Drill) => Rule::MeasureShellDrillCm,
+            Some(ShellMethod::Core) => Rule::MeasureShellCoreCm,
+            Some(ShellMethod::Probe) => Rule::MeasureShellProbeCm,
+            // A method that nobody named is no better than the least of them.
+            Some(ShellMethod::SectionPicture) | None => Rule::MeasureShellPictureCm,
+        })
     })
 }

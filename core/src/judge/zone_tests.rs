@@ -41,6 +41,7 @@ fn tree(way: WayOfWorking, piece_m: Option<f64>, cut_m: Option<f64>) -> Tree {
         cut_height_m: cut_m,
         chainsaw_aloft: None,
         note: None,
+        outcome: None,
     }];
     tree
 }

@@ -159,6 +159,42 @@ pub fn by_two_positions(
     })
 }
 
+/// The same without knowing the height of the eye: the base is aimed at too, from the near
+/// position. H = h (1 − cot near · tan down), h as in [`by_two_positions`]; works on a slope as long
+/// as both positions are level with each other.
+///
+/// # Errors
+/// As [`by_two_positions`].
+pub fn by_two_positions_to_base(
+    apart: Measured,
+    near: Measured,
+    far: Measured,
+    down: Measured,
+) -> Result<Measured, Fault> {
+    let two = by_two_positions(apart, near, far, Measured::new(0.0, 0.0))?;
+    check_angle("height.down_deg", down)?;
+    check_order(near.value, down.value, "height.near_deg")?;
+    let (h, b) = (two.above_eye_m, apart.value);
+    let (cot_near, tan_down) = (1.0 / tan(near.value), tan(down.value));
+    let share = 1.0 - cot_near * tan_down;
+    let over_sine = |angle: Measured| {
+        let sine = libm::sin(radians(angle.value));
+        1.0 / (sine * sine)
+    };
+    let by_near = -h * h / b * over_sine(near) * share + h * tan_down * over_sine(near);
+    let by_far = h * h / b * over_sine(far) * share;
+    let by_down = -h * cot_near * (1.0 + tan_down * tan_down);
+    Ok(Measured::propagated(
+        h * share,
+        &[
+            h / b * share * apart.se,
+            by_near * radians(near.se),
+            by_far * radians(far.se),
+            by_down * radians(down.se),
+        ],
+    ))
+}
+
 /// Stick and similar triangles: H = D · stick/arm, stick and arm in one unit.
 ///
 /// # Errors
@@ -275,6 +311,32 @@ mod tests {
         let down = Measured::new(-10.0, 1.0);
         let with_error = by_tangent_on_slope(exact(25.0), exact(40.0), down).unwrap();
         assert!((with_error.se - by_down.abs()).abs() < 1e-5);
+    }
+
+    #[test]
+    fn the_base_aimed_at_stands_for_the_height_of_the_eye() {
+        // Plane trigonometry: a stem of 20 m, the eye 2 m above its base, 10 m and 20 m away.
+        let angle = |rise: f64, away: f64| exact(libm::atan(rise / away) / radians(1.0));
+        let (near, far) = (angle(18.0, 10.0), angle(18.0, 20.0));
+        let down = angle(-2.0, 10.0);
+        let two = |near: f64, far: f64, down: f64| {
+            by_two_positions_to_base(exact(10.0), exact(near), exact(far), exact(down)).unwrap()
+        };
+        assert!((two(near.value, far.value, down.value).value - 20.0).abs() < 1e-9);
+        // Calculus: each term of the propagation is the derivative of the formula.
+        let step = 1e-6;
+        for which in 0..3 {
+            let moved = |by: f64| {
+                let mut at = [near.value, far.value, down.value];
+                at[which] += by;
+                two(at[0], at[1], at[2]).value
+            };
+            let slope = (moved(step) - moved(-step)) / (2.0 * step);
+            let mut at = [near, far, down];
+            at[which].se = 1.0;
+            let read = by_two_positions_to_base(exact(10.0), at[0], at[1], at[2]).unwrap();
+            assert!((read.se - slope.abs()).abs() < 1e-4, "{which}");
+        }
     }
 
     #[test]

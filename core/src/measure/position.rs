@@ -12,6 +12,9 @@ use super::place::{EastNorth, LocalPlane};
 
 /// Fewest fixes among which an outlier can be told.
 const LEAST_FOR_OUTLIERS: usize = 5;
+/// 68 % radius in metres beyond which a fix says nothing about one tree: it comes from a mast or a
+/// network, not from satellites (house).
+pub const MOST_ACCURACY_M: f64 = 200.0;
 
 /// One fix as the phone gave it.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -31,8 +34,12 @@ pub struct Fix {
 pub enum FixFault {
     /// A coordinate or the accuracy is no number.
     NoNumber,
+    /// Exactly 0, 0, which a receiver gives where it has no place.
+    NoPlace,
     /// The accuracy is 0 or less: the phone did not know it.
     NoAccuracy,
+    /// The accuracy is beyond [`MOST_ACCURACY_M`].
+    TooCoarse,
     /// Coordinates beyond the poles or the date line.
     OffTheGlobe,
     /// Older than the session: the phone handed out an old fix.
@@ -43,9 +50,11 @@ pub enum FixFault {
 
 impl FixFault {
     /// Every reason, in the order in which they are looked for.
-    pub const ALL: [FixFault; 5] = [
+    pub const ALL: [FixFault; 7] = [
         FixFault::NoNumber,
+        FixFault::NoPlace,
         FixFault::NoAccuracy,
+        FixFault::TooCoarse,
         FixFault::OffTheGlobe,
         FixFault::Old,
         FixFault::Outlier,
@@ -127,8 +136,12 @@ fn fault_of(fix: &Fix, since_ms: i64) -> Option<FixFault> {
     let (lat, lon) = (fix.point.lat_deg, fix.point.lon_deg);
     if !(lat.is_finite() && lon.is_finite() && fix.accuracy_m.is_finite()) {
         Some(FixFault::NoNumber)
+    } else if lat == 0.0 && lon == 0.0 {
+        Some(FixFault::NoPlace)
     } else if fix.accuracy_m <= 0.0 {
         Some(FixFault::NoAccuracy)
+    } else if fix.accuracy_m > MOST_ACCURACY_M {
+        Some(FixFault::TooCoarse)
     } else if lat.abs() > 89.9 || lon.abs() > 180.0 {
         Some(FixFault::OffTheGlobe)
     } else if fix.at_ms < since_ms {
@@ -245,6 +258,20 @@ mod tests {
                 (FixFault::Outlier, 1)
             ]
         );
+    }
+
+    #[test]
+    fn the_place_zero_and_a_fix_from_a_mast_are_left_out() {
+        let nowhere = Fix {
+            point: LatLon {
+                lat_deg: 0.0,
+                lon_deg: 0.0,
+            },
+            ..fix(0.0, 0.0, 5.0, 1)
+        };
+        let left = average(&[nowhere, fix(0.0, 0.0, 1500.0, 1)], 0, 3.0).unwrap_err();
+        let left: Vec<_> = left.iter().map(|one| one.fault).collect();
+        assert_eq!(left, [FixFault::NoPlace, FixFault::TooCoarse]);
     }
 
     #[test]

@@ -36,6 +36,11 @@ pub enum AskKind {
     Choices(&'static str),
     /// A text of at most so many letters.
     Text(u32),
+    /// A species, looked for by typing; what is not in the table is kept as typed, of at most so
+    /// many letters.
+    Species(u32),
+    /// How large a tree is at first sight.
+    SizeClass,
     /// Yes or no.
     YesNo,
     /// A bearing, sensed or typed.
@@ -63,6 +68,8 @@ pub enum Listed {
     People,
     /// The codes of the codebook that are not retired.
     Codes,
+    /// What bars climbing as soon as it is seen.
+    StopsOnSight,
     /// The overhead lines of the site.
     Lines,
     /// The targets of the site.

@@ -99,6 +99,8 @@ commands! {
     ChangeTarget = "target.change",
     /// Removes a target.
     RemoveTarget = "target.remove",
+    /// Brings the property's edge and targets in from a map file; with a call of its own.
+    ImportGround = "ground.import",
     /// Makes an overhead line.
     AddOverheadLine = "line.add",
     /// Changes an overhead line.
@@ -129,12 +131,32 @@ commands! {
     /// Removes a piece of work.
     RemoveWork = "work.remove",
 
+    /// Bars a tree for what is seen at first sight.
+    StopOnSight = "stop.on_sight",
+    /// Records the triage of a tree.
+    RecordTriage = "triage.record",
+    /// Begins the full check of a tree.
+    StartFullCheck = "full_check.start",
+    /// Records measures of the full check, several at once.
+    RecordFullCheck = "full_check.record",
+    /// Says how a part was seen when the same tree is climbed again.
+    LookAgain = "again.look",
+    /// Says that the weather is as it was noted last that day.
+    SameWeather = "weather.same",
     /// Begins an inspection of a tree.
     StartInspection = "inspection.start",
     /// Records what was measured and seen.
     RecordMeasures = "inspection.record",
     /// Records the height from two angles and a distance.
     RecordHeightByAngles = "inspection.height_by_angles",
+    /// Records the height from two positions on one line.
+    RecordHeightFromTwoPositions = "inspection.height_from_two_positions",
+    /// Records the lean from two sides at right angles.
+    RecordLeanFromTwoSides = "inspection.lean_from_two_sides",
+    /// Records the lean by eye: upright, or so much.
+    RecordLeanByEye = "inspection.lean_by_eye",
+    /// Records the girth.
+    RecordGirth = "inspection.girth",
     /// Says how a part of the walk-round was seen.
     LookAtPart = "walk.look",
     /// Records the distance to a conductor.
@@ -184,6 +206,23 @@ commands! {
     ForgetLimbs = "climb.forget_limbs",
     /// Removes a climb plan.
     RemovePlan = "climb.remove",
+
+    /// Records what was found aloft.
+    FindAloft = "aloft.find",
+    /// Says that the line landed on another anchor than planned.
+    LandElsewhere = "aloft.land",
+    /// Notes a near miss, for the crew only.
+    NoteNearMiss = "near_miss.note",
+    /// Removes a near miss.
+    RemoveNearMiss = "near_miss.remove",
+    /// Puts gear that took a shock load out of use.
+    ShockGear = "gear.shock",
+    /// Says that a piece of work is done.
+    FinishWork = "work.finish",
+    /// Says what of a piece of work was not done, and why.
+    LeaveWork = "work.leave",
+    /// Says when to look again.
+    SetNextLook = "next_look.set",
 
     /// Takes a photo in.
     AddPhoto = "photo.add",

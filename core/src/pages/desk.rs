@@ -9,11 +9,11 @@ use super::command_kind::CommandKind;
 use super::forms::asks_of;
 use super::line::PageRecord;
 use super::offer::Offer;
-use crate::judge::wood::find_species;
+use crate::judge::rules::RuleSet;
 use crate::record::{
     Day, DefectCode, Gear, Id, Inspection, Judgement, Person, Site, SiteJudgement, Tree,
 };
-use crate::words::{Said, Words};
+use crate::words::Words;
 
 /// What every page is made with.
 pub struct PageDesk<'a> {
@@ -27,6 +27,10 @@ pub struct PageDesk<'a> {
     pub today: Day,
     /// The present hour, 0 to 23.
     pub hour: u32,
+    /// The present moment in milliseconds since 1970 UTC.
+    pub now_ms: i64,
+    /// The rule set, with the crew's own values.
+    pub rules: RuleSet,
     /// The crew.
     pub crew: &'a [Person],
     /// The gear.
@@ -45,8 +49,12 @@ pub struct PageDesk<'a> {
     pub unsettled: Vec<Unsettled>,
     /// Whether there is an edit to take back here.
     pub can_undo: bool,
+    /// Whether there is an edit to take back in the book itself.
+    pub can_undo_in_book: bool,
     /// Whether there is an edit to do again here.
     pub can_redo: bool,
+    /// Species in the order in which they were used last.
+    pub species_used: Vec<String>,
     /// The folder of the photos.
     pub photos: &'a dyn Fn(&str) -> PhotoPaths,
 }
@@ -79,6 +87,17 @@ impl<'a> PageDesk<'a> {
 
     /// An offer that can be taken; `record` is what is there now, as JSON.
     pub fn offer(&self, command: CommandKind, about: &Id, record: Option<&Value>) -> Offer {
+        self.offer_asking(command, about, record, &|_| true)
+    }
+
+    /// The same, asking only some of its inputs.
+    pub(super) fn offer_asking(
+        &self,
+        command: CommandKind,
+        about: &Id,
+        record: Option<&Value>,
+        asks: &dyn Fn(&str) -> bool,
+    ) -> Offer {
         self.offered.set(self.offered.get() + 1);
         Offer {
             id: command.id().to_owned(),
@@ -89,8 +108,10 @@ impl<'a> PageDesk<'a> {
             why_not: String::new(),
             inputs: asks_of(command)
                 .iter()
+                .filter(|ask| asks(ask.id))
                 .map(|ask| self.input(ask, record))
                 .collect(),
+            fixed: Vec::new(),
             token: format!("{}-{}", self.token, self.offered.get()),
         }
     }
@@ -161,22 +182,5 @@ impl<'a> PageDesk<'a> {
         let tree = site.trees.iter().find(|tree| tree.id == *id)?;
         let answer = judged.trees.iter().find(|answer| answer.tree == *id)?;
         Some((tree, answer))
-    }
-
-    /// The species as people know it, with its Latin name.
-    pub fn species(&self, name: Option<&str>) -> String {
-        match name {
-            None => self.say("summary.species-unknown"),
-            Some(name) => match find_species(name) {
-                Some(known) => self.words.say(
-                    "summary.species-in-full",
-                    &[
-                        ("common", Said::Text(&self.words.species_name(known))),
-                        ("latin", Said::Text(&known.latin_name)),
-                    ],
-                ),
-                None => name.to_owned(),
-            },
-        }
     }
 }

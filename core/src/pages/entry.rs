@@ -13,6 +13,19 @@ pub struct Entry {
     pub value: EntryValue,
 }
 
+/// One fix as the phone's receiver gave it.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, uniffi::Record)]
+pub struct SensedFix {
+    /// Latitude in degrees.
+    pub lat_deg: f64,
+    /// Longitude in degrees.
+    pub lon_deg: f64,
+    /// Radius that holds the true place with 68 % probability, in metres, where the phone knows it.
+    pub accuracy_m: Option<f64>,
+    /// When, in milliseconds since 1970 UTC.
+    pub at_ms: i64,
+}
+
 /// What was typed, chosen or sensed. An empty text or choice clears what was there.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, uniffi::Enum)]
 #[serde(tag = "kind", rename_all = "snake_case")]
@@ -60,6 +73,14 @@ pub enum EntryValue {
         lon_deg: f64,
         /// Radius that holds the true place with 68 % probability, in metres.
         accuracy_m: Option<f64>,
+    },
+    /// Many fixes of one place, to be averaged.
+    Fixes {
+        /// The fixes, in the order in which they came.
+        fixes: Vec<SensedFix>,
+        /// When the person began to take them, in milliseconds since 1970 UTC; older ones are left
+        /// out, for a phone hands out old fixes first.
+        since_ms: i64,
     },
     /// A photo by its path.
     PhotoFile {

@@ -22,6 +22,15 @@ const ANY_NUMBER: NumberField = NumberField {
 impl PageDesk<'_> {
     pub(super) fn input(&self, ask: &Ask, record: Option<&Value>) -> OfferedInput {
         let why = ask.why_key();
+        let current = record
+            .and_then(|record| at_field(record, ask.field))
+            .and_then(|value| self.current(ask, value));
+        let mut kind = self.input_kind(ask);
+        if let (InputKind::Search { chosen, .. }, Some(EntryValue::Words { text })) =
+            (&mut kind, &current)
+        {
+            *chosen = self.species(Some(text));
+        }
         OfferedInput {
             id: ask.id.to_owned(),
             words: self.say(&ask.label_key()),
@@ -31,10 +40,8 @@ impl PageDesk<'_> {
                 String::new()
             },
             needed: ask.needed,
-            kind: self.input_kind(ask),
-            current: record
-                .and_then(|record| at_field(record, ask.field))
-                .and_then(|value| self.current(ask, value)),
+            kind,
+            current,
         }
     }
 
@@ -58,6 +65,13 @@ impl PageDesk<'_> {
             AskKind::Text(most) => InputKind::Words {
                 most,
                 suggested: self.suggested(ask.id),
+            },
+            AskKind::Species(_) => InputKind::Search {
+                first: self.species_first(),
+                chosen: String::new(),
+            },
+            AskKind::SizeClass => InputKind::Choice {
+                choices: self.size_classes(),
             },
             AskKind::YesNo => InputKind::YesNo,
             AskKind::Bearing(_) => InputKind::Bearing,
@@ -127,7 +141,7 @@ impl PageDesk<'_> {
             AskKind::Choices(_) | AskKind::SomeOf(_) => Some(EntryValue::Choices {
                 ids: serde_json::from_value(value.clone()).ok()?,
             }),
-            AskKind::Text(_) | AskKind::OnDay => Some(EntryValue::Words {
+            AskKind::Text(_) | AskKind::Species(_) | AskKind::OnDay => Some(EntryValue::Words {
                 text: value.as_str()?.to_owned(),
             }),
             AskKind::YesNo => Some(EntryValue::YesNo {
@@ -145,7 +159,7 @@ impl PageDesk<'_> {
                 let points: Vec<LatLon> = serde_json::from_value(value.clone()).ok()?;
                 Some(EntryValue::Outline { points })
             }
-            AskKind::PhotoFile => None,
+            AskKind::PhotoFile | AskKind::SizeClass => None,
         }
     }
 }

@@ -3,8 +3,17 @@
 use super::ask::Listed;
 use super::desk::PageDesk;
 use super::offer::OfferedChoice;
-use crate::judge::wood::all_species;
-use crate::record::{AnchorPoint, DefectCode, Id};
+use crate::judge::codebook::bars_on_sight;
+use crate::record::{AnchorPoint, DefectCode, DefectKind, Id};
+
+/// What is met most often after a storm leads the tiles (common practice, no source).
+const FIRST_STOPS: [DefectKind; 5] = [
+    DefectKind::Hanger,
+    DefectKind::TouchingWire,
+    DefectKind::UnderTension,
+    DefectKind::SoilMovement,
+    DefectKind::StingingInsects,
+];
 
 impl PageDesk<'_> {
     pub(super) fn listed(&self, listed: Listed) -> Vec<OfferedChoice> {
@@ -23,6 +32,7 @@ impl PageDesk<'_> {
                 .filter(|code| !code.retired)
                 .map(|code| plain(&code.id, &self.code_name(code)))
                 .collect(),
+            Listed::StopsOnSight => self.stops_on_sight(),
             Listed::Lines => site
                 .map(|site| site.lines.iter().map(|l| plain(&l.id, &l.name)).collect())
                 .unwrap_or_default(),
@@ -46,6 +56,35 @@ impl PageDesk<'_> {
             }
             Listed::RuleSets => vec![plain(&Id::from("us"), &self.say("rule-set.us"))],
         }
+    }
+
+    /// What bars climbing at sight, the most frequent first, each with the sentence of its gravest
+    /// grade; a dead tree is among them, though it is no code.
+    fn stops_on_sight(&self) -> Vec<OfferedChoice> {
+        let bars = |code: &&DefectCode| !code.retired && bars_on_sight(code);
+        let mut codes: Vec<&DefectCode> = self.codes.iter().filter(bars).collect();
+        let first = |code: &DefectCode| {
+            let mut kinds = FIRST_STOPS.iter();
+            kinds
+                .position(|kind| *kind == code.kind)
+                .unwrap_or(FIRST_STOPS.len())
+        };
+        codes.sort_by_key(|code| first(code));
+        let mut tiles: Vec<OfferedChoice> = codes
+            .into_iter()
+            .map(|code| OfferedChoice {
+                id: code.id.0.clone(),
+                words: self.code_name(code),
+                help: self.words.grade_sentence(code, 3).unwrap_or_default(),
+            })
+            .collect();
+        let dead = OfferedChoice {
+            id: "dead-tree".to_owned(),
+            words: self.say("page.dead-tree"),
+            help: self.say("page.dead-tree-help"),
+        };
+        tiles.insert(1.min(tiles.len()), dead);
+        tiles
     }
 
     /// The name of an anchor, as the sheet gives it.
@@ -74,26 +113,11 @@ impl PageDesk<'_> {
     /// What is offered to be tapped instead of typed.
     pub(super) fn suggested(&self, input: &str) -> Vec<String> {
         match input {
-            "tree.species" => self.suggested_species(),
             "climb_log.place" => self.places.clone(),
             "climb_log.with_whom" | "sign_off.by" => {
                 self.crew.iter().map(|one| one.name.clone()).collect()
             }
             _ => Vec::new(),
         }
-    }
-
-    /// Species that the site already has, then all that are known.
-    fn suggested_species(&self) -> Vec<String> {
-        let trees = self.site.map_or(&[][..], |(site, _)| &site.trees);
-        let here = trees.iter().filter_map(|tree| tree.species.clone());
-        let known = all_species().iter().map(|one| one.latin_name.clone());
-        let mut species: Vec<String> = Vec::new();
-        for name in here.chain(known) {
-            if !species.contains(&name) {
-                species.push(name);
-            }
-        }
-        species
     }
 }

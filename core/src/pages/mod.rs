@@ -13,11 +13,14 @@
 //!
 //! Pure: no clock, no disk, no store. `field_book` hands in what is kept and judged.
 
+mod aloft;
 mod anchor;
 mod ask;
 mod book;
 mod codebook;
 mod command_kind;
+mod compare;
+mod compared;
 mod desk;
 mod drawn;
 mod entry;
@@ -30,6 +33,7 @@ mod judgement;
 mod line;
 mod listed;
 mod looks;
+mod measured;
 mod offer;
 mod page;
 mod people;
@@ -39,21 +43,30 @@ mod scale;
 mod settings;
 mod site;
 mod site_around;
+mod size_class;
+mod species;
+mod stem_section;
 mod tree;
 mod tree_lines;
 mod tree_offers;
 mod tree_records;
+mod walk;
 mod weather;
 mod zones;
 
+pub use aloft::{AloftPage, aloft_page};
 pub use anchor::{AnchorPage, anchor_of, anchor_page};
 pub use ask::{Ask, AskKind, Listed};
 pub use book::{BookFacts, BookPage, SiteFacts, SiteOfBook, book_page};
 pub use codebook::{CodeOfBook, CodebookPage, GradeOfCode, codebook_page};
 pub use command_kind::CommandKind;
+pub use compare::{
+    ChangeKind, ComparePage, ComparedLine, Earlier, compare_page, days_compared, seen_until,
+};
+pub use compared::{ComparedFinding, FindingFate};
 pub use desk::{PageDesk, PhotoPaths, Unsettled};
 pub use drawn::{DrawingAddress, MOST_ZOOM, drawing_of};
-pub use entry::{Entry, EntryValue};
+pub use entry::{Entry, EntryValue, SensedFix};
 pub use finding::{FindingPage, GradeTile, finding_page};
 pub use forms::asks_of;
 pub use gear::{GearOfBook, GearPage, GearState, gear_page};
@@ -61,6 +74,7 @@ pub use hand_over::{HandOverPage, hand_over_page};
 pub use inputs::choice_ids;
 pub use judgement::{JudgementPage, ScoreOfTree, WorkingOfTree, judgement_page};
 pub use line::{LineState, PageLine, PagePhoto, PageRecord, PageWay};
+pub use measured::{girth_words, height_words, lean_words};
 pub use offer::{InputKind, Offer, OfferedChoice, OfferedInput};
 pub use page::{Page, PageAddress};
 pub use people::{PeoplePage, PersonOfBook, people_page};
@@ -68,5 +82,9 @@ pub use person::{KnotOfPerson, PersonPage, SkillOfPerson, TrainingState, person_
 pub use rule_set::{RuleOfSet, RuleSetPage, RulesTogether, field_of, is_whole, rule_set_page};
 pub use settings::{SettingsFacts, SettingsPage, settings_page};
 pub use site::{SitePage, TreeOfSite, site_page};
-pub use tree::{PartOfWalk, TreePage, tree_page};
+pub use size_class::SizeClass;
+pub use species::species_suggested;
+pub use stem_section::{ClockPoint, StemSectionPage, stem_section_page};
+pub use tree::{TreePage, tree_page};
+pub use walk::{LOOK_LASTS_MS, PartOfWalk};
 pub use zones::ZoneOfTree;

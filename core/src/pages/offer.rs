@@ -1,7 +1,7 @@
 //! What a page lets the person do, with the rules of each input in the reader's units.
 
 use super::command_kind::CommandKind;
-use super::entry::EntryValue;
+use super::entry::{Entry, EntryValue};
 
 /// Something that the person can do here.
 #[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
@@ -18,8 +18,10 @@ pub struct Offer {
     pub enabled: bool,
     /// Why not, and what to do first; empty when it can be done.
     pub why_not: String,
-    /// What it asks, in order.
+    /// What it asks, in order. An offer that asks nothing is taken at one tap.
     pub inputs: Vec<OfferedInput>,
+    /// Entries that nobody is asked for: they go with the act before what was entered.
+    pub fixed: Vec<Entry>,
     /// Handed back with the act: the same token twice does nothing the second time.
     pub token: String,
 }
@@ -77,6 +79,14 @@ pub enum InputKind {
         /// What was entered here before, to be tapped instead of typed.
         suggested: Vec<String>,
     },
+    /// One choice of many, looked for by typing: `suggest` answers with the choices. What is none of
+    /// them is sent as words.
+    Search {
+        /// Choices to be tapped without typing, what was used last first.
+        first: Vec<OfferedChoice>,
+        /// What is chosen now, in words; empty where nothing is.
+        chosen: String,
+    },
     /// Yes or no.
     YesNo,
     /// A bearing from true north: sensed, or typed as degrees or as a side.
@@ -88,7 +98,7 @@ pub enum InputKind {
         /// The largest value in degrees.
         max: f64,
     },
-    /// A position.
+    /// A position: one fix, many fixes to be averaged, or typed as latitude and longitude.
     Fix,
     /// A photo.
     PhotoFile,

@@ -1,8 +1,10 @@
 //! The pages and their addresses.
 
+use super::aloft::AloftPage;
 use super::anchor::AnchorPage;
 use super::book::BookPage;
 use super::codebook::CodebookPage;
+use super::compare::ComparePage;
 use super::finding::FindingPage;
 use super::gear::GearPage;
 use super::hand_over::HandOverPage;
@@ -12,6 +14,7 @@ use super::person::PersonPage;
 use super::rule_set::RuleSetPage;
 use super::settings::SettingsPage;
 use super::site::SitePage;
+use super::stem_section::StemSectionPage;
 use super::tree::TreePage;
 use crate::record::{Id, LatLon};
 
@@ -62,13 +65,28 @@ pub enum PageAddress {
         /// The finding.
         finding: Id,
     },
+    /// A stem section: the mallet clock and the readings of its wall.
+    StemSection {
+        /// The section.
+        section: Id,
+    },
     /// An anchor: its readings and its margins.
     Anchor {
         /// The anchor.
         anchor: Id,
     },
+    /// The climb of a tree, and what it leaves behind.
+    Aloft {
+        /// The tree.
+        tree: Id,
+    },
     /// The judgement of a tree, with its reasons and its working.
     Judgement {
+        /// The tree.
+        tree: Id,
+    },
+    /// This look at a tree beside the last one.
+    Compare {
         /// The tree.
         tree: Id,
     },
@@ -121,10 +139,16 @@ pub enum Page {
     Tree(TreePage),
     /// A finding.
     Finding(FindingPage),
+    /// A stem section.
+    StemSection(StemSectionPage),
     /// An anchor.
     Anchor(AnchorPage),
+    /// A climb.
+    Aloft(AloftPage),
     /// A judgement.
     Judgement(JudgementPage),
+    /// Two looks compared.
+    Compare(ComparePage),
     /// What is handed over.
     HandOver(HandOverPage),
 }

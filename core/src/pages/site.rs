@@ -1,5 +1,7 @@
 //! The page of a site: its trees with their verdicts, and what holds for all of them.
 
+use serde_json::json;
+
 use super::book::nothing_found;
 use super::command_kind::CommandKind;
 use super::desk::PageDesk;
@@ -211,6 +213,16 @@ pub(super) fn first_reason(answer: &Judgement) -> Option<&crate::record::Reason>
     reasons.first().or(answer.limits.first())
 }
 
+/// The tag that comes next: one more than the largest number among the tags.
+fn next_tag(site: &Site) -> String {
+    let numbers = site
+        .trees
+        .iter()
+        .filter_map(|tree| tree.tag.parse::<u32>().ok());
+    let last = numbers.max().unwrap_or(0);
+    last.saturating_add(1).to_string()
+}
+
 fn offers(desk: &PageDesk, site: &Site) -> Vec<Offer> {
     let visit = visit_today(desk, site);
     let id = &site.id;
@@ -225,12 +237,17 @@ fn offers(desk: &PageDesk, site: &Site) -> Vec<Offer> {
         None => desk.offer(CommandKind::StartVisit, id, None),
     };
     let mut offers = vec![
-        desk.offer(CommandKind::AddTree, id, None),
+        desk.offer(
+            CommandKind::AddTree,
+            id,
+            Some(&json!({"tag": next_tag(site)})),
+        ),
         start,
         desk.unless(weather, visit.is_none(), "page.start-visit-first"),
         desk.offer_on(CommandKind::WriteRescuePlan, id, site),
         desk.offer(CommandKind::AddPermission, id, None),
         desk.offer(CommandKind::AddTarget, id, None),
+        desk.offer(CommandKind::ImportGround, id, None),
         desk.offer(CommandKind::AddOverheadLine, id, None),
         desk.offer_on(CommandKind::ChangeSite, id, site),
         desk.offer(CommandKind::RemoveSite, id, None),

@@ -2,6 +2,7 @@
 //! the day.
 
 use super::command_kind::CommandKind;
+use super::compare::days_compared;
 use super::desk::PageDesk;
 use super::line::{PageLine, PagePhoto, PageRecord};
 use super::looks::{Looks, day_of};
@@ -9,12 +10,13 @@ use super::offer::Offer;
 use super::page::PageAddress;
 use super::site::{first_reason, verdict_words};
 use super::tree_lines::tree_lines;
-use super::tree_offers::tree_offers;
+use super::tree_offers::{doors, tree_offers};
 use super::tree_records::{
     anchor_records, finding_records, photo_records, plan_records, risk_records, section_records,
     work_records,
 };
-use crate::record::{ClimbNeed, Id, Judgement, Look, Site, Tree, Verdict, WalkPart};
+use super::walk::{PartOfWalk, asked_again, walk_round};
+use crate::record::{ClimbNeed, Id, Judgement, Site, Tree, Verdict};
 use crate::words::Said;
 
 /// A tree.
@@ -42,8 +44,17 @@ pub struct TreePage {
     pub gaps: Vec<String>,
     /// The page of the judgement.
     pub judgement: PageAddress,
+    /// The page for the climb and for afterwards.
+    pub aloft: PageAddress,
+    /// The page that compares with the last visit; nothing before there are two.
+    pub compare: Option<PageAddress>,
     /// The inspection of the day; empty while none was begun.
     pub inspection: Id,
+    /// The ways in: a stop on sight, triage, the full check.
+    pub doors: Vec<Offer>,
+    /// What is asked when the same tree is climbed again, a tap each; empty where no earlier full
+    /// check stands.
+    pub again: Vec<PartOfWalk>,
     /// What is known of the tree, and what is missing.
     pub lines: Vec<PageLine>,
     /// The walk-round, in its order.
@@ -66,21 +77,6 @@ pub struct TreePage {
     pub history: Vec<PageRecord>,
     /// What can be done.
     pub offers: Vec<Offer>,
-}
-
-/// One part of the walk-round.
-#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
-pub struct PartOfWalk {
-    /// The part.
-    pub part: WalkPart,
-    /// Its name.
-    pub words: String,
-    /// How it was seen; nothing while nobody looked.
-    pub look: Option<Look>,
-    /// How it was seen, in words, and what hid it.
-    pub look_words: String,
-    /// Whether it was looked at in the inspection of the day.
-    pub today: bool,
 }
 
 /// The page of a tree.
@@ -107,8 +103,16 @@ pub fn tree_page(desk: &PageDesk, site: &Site, tree: &Tree, answer: &Judgement) 
         judgement: PageAddress::Judgement {
             tree: tree.id.clone(),
         },
+        aloft: PageAddress::Aloft {
+            tree: tree.id.clone(),
+        },
+        compare: days_compared(site, tree).map(|_| PageAddress::Compare {
+            tree: tree.id.clone(),
+        }),
         inspection: looks.today.map_or_else(Id::default, |look| look.id.clone()),
         lines: tree_lines(desk, tree, &looks, answer),
+        doors: doors(desk, tree, &looks),
+        again: asked_again(desk, tree, &looks),
         walk_round: walk_round(desk, &looks),
         findings: finding_records(desk, &looks),
         sections: section_records(desk, &looks, answer),
@@ -120,38 +124,6 @@ pub fn tree_page(desk: &PageDesk, site: &Site, tree: &Tree, answer: &Judgement) 
         history: history(desk, site, tree),
         offers: tree_offers(desk, tree, &looks),
     }
-}
-
-fn walk_round(desk: &PageDesk, looks: &Looks) -> Vec<PartOfWalk> {
-    WalkPart::ALL
-        .into_iter()
-        .map(|part| {
-            let at = looks.part(part);
-            let of_today = looks.today.is_some_and(|look| {
-                let mut parts = look.walk_round.iter();
-                parts.any(|known| known.part == part)
-            });
-            PartOfWalk {
-                part,
-                words: desk.words.label_of(&part),
-                look: at.map(|at| at.look),
-                look_words: match at {
-                    None => desk.say("page.not-looked-at"),
-                    Some(at) => match &at.hidden_by {
-                        None => desk.words.word_of(&at.look),
-                        Some(hidden) => desk.words.say(
-                            "page.look-hidden",
-                            &[
-                                ("look", Said::Text(&desk.words.word_of(&at.look))),
-                                ("hidden", Said::Text(hidden)),
-                            ],
-                        ),
-                    },
-                },
-                today: of_today,
-            }
-        })
-        .collect()
 }
 
 /// Every look at the tree, the newest first.

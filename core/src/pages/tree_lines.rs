@@ -3,6 +3,7 @@
 use super::desk::PageDesk;
 use super::line::PageLine;
 use super::looks::Looks;
+use super::measured::{girth_words, height_words, lean_words, toward};
 use crate::record::{Judgement, LifeState, MalletSound, Quantity, Tree};
 use crate::words::Said;
 
@@ -20,15 +21,21 @@ pub(super) fn tree_lines(
         let ways: Vec<String> = ways.iter().map(|way| words.word_of(way)).collect();
         ways.join(", ")
     });
+    let height = looks.newest(|look| look.height);
+    let height = height.map(|height| height_words(words, &height));
+    let girth = looks.newest(|look| look.girth);
+    let girth = girth.map(|girth| girth_words(words, &girth));
+    let lean = looks.newest(|look| look.lean);
+    let lean = lean.map(|lean| lean_words(words, &lean));
     let mut lines = vec![
         desk.line("tree.species", "tree.species.why", species),
         desk.line("tree.position", "tree.position.why", position(desk, tree)),
         desk.line("tree.way", "tree.way.why", way),
         desk.line("tree.other_access", "tree.other_access.why", access),
         desk.line("tree.life", "tree.life.why", life(desk, looks)),
-        desk.line("tree.height", "height.height_m.why", height(desk, looks)),
-        desk.line("tree.girth", "girth.girth_cm.why", girth(desk, looks)),
-        desk.line("tree.lean", "lean.lean_deg.why", lean(desk, looks)),
+        desk.line("tree.height", "height.height_m.why", height),
+        desk.line("tree.girth", "girth.girth_cm.why", girth),
+        desk.line("tree.lean", "lean.lean_deg.why", lean),
     ];
     lines.extend(around(desk, looks));
     if let Some(zone) = answer.zones.iter().find(|zone| zone.planned) {
@@ -52,7 +59,7 @@ fn around(desk: &PageDesk, looks: &Looks) -> Vec<PageLine> {
         .map(|base_m| words.number(base_m, Quantity::LengthM));
     let slope = looks.newest(|look| look.slope).map(|slope| {
         let share = words.number(slope.slope_pct, Quantity::Percent);
-        toward(desk, share, slope.downhill_deg)
+        toward(words, share, slope.downhill_deg)
     });
     let dug = looks.newest(|look| look.ground_dug.as_ref()).map(|dug| {
         let key = if dug.dug {
@@ -117,51 +124,6 @@ fn life(desk: &PageDesk, looks: &Looks) -> Option<String> {
         }
         _ => word,
     })
-}
-
-fn height(desk: &PageDesk, looks: &Looks) -> Option<String> {
-    let height = looks.newest(|look| look.height)?;
-    let value = desk
-        .words
-        .measure_with_se(height.height_m, height.se_m, Quantity::LengthM);
-    Some(match height.method {
-        Some(method) => format!("{value} · {}", desk.words.word_of(&method)),
-        None => value,
-    })
-}
-
-fn girth(desk: &PageDesk, looks: &Looks) -> Option<String> {
-    let girth = looks.newest(|look| look.girth)?;
-    let value = desk.words.girth(girth.girth_cm);
-    Some(match girth.method {
-        Some(method) => format!("{value} · {}", desk.words.word_of(&method)),
-        None => value,
-    })
-}
-
-fn lean(desk: &PageDesk, looks: &Looks) -> Option<String> {
-    let lean = looks.newest(|look| look.lean)?;
-    if lean.lean_deg == 0.0 {
-        return Some(desk.say("summary.lean-upright"));
-    }
-    let value = desk
-        .words
-        .measure_with_se(lean.lean_deg, lean.se_deg, Quantity::AngleDeg);
-    Some(toward(desk, value, lean.toward_deg))
-}
-
-/// A value with the side it points to.
-fn toward(desk: &PageDesk, value: String, bearing_deg: Option<f64>) -> String {
-    match bearing_deg {
-        Some(bearing) => desk.words.say(
-            "page.toward",
-            &[
-                ("value", Said::Text(&value)),
-                ("side", Said::Text(&desk.words.side(bearing))),
-            ],
-        ),
-        None => value,
-    }
 }
 
 /// What the mallet said on the four sides of the base.

@@ -6,8 +6,8 @@ use super::line::{PagePhoto, PageRecord};
 use super::looks::Looks;
 use super::page::PageAddress;
 use crate::record::{
-    AnchorPoint, ClimbPlan, Finding, Judgement, MalletSound, Photo, Quantity, Site, StemSection,
-    Tree,
+    AnchorPoint, ClimbPlan, Finding, Judgement, MalletSound, Photo, Quantity, ShellReading, Site,
+    StemSection, Tree, Work,
 };
 use crate::words::{Rounding, Said};
 
@@ -54,25 +54,28 @@ pub(super) fn section_records(
     for section in sections {
         records.push(section_record(desk, section, answer));
         for reading in &section.readings {
-            let side = desk.words.side(reading.bearing_deg);
-            let wall =
-                desk.words
-                    .measure_with_se(reading.shell_cm, reading.se_cm, Quantity::LengthCm);
-            records.push(PageRecord {
-                id: reading.id.clone(),
-                words: desk.words.say(
-                    "page.wall-at",
-                    &[("side", Said::Text(&side)), ("wall", Said::Text(&wall))],
-                ),
-                detail: reading
-                    .method
-                    .map_or_else(String::new, |method| desk.words.word_of(&method)),
-                go_to: None,
-                offers: vec![desk.offer(CommandKind::RemoveReading, &reading.id, None)],
-            });
+            records.push(reading_record(desk, reading));
         }
     }
     records
+}
+
+/// A reading of the sound wall.
+pub(super) fn reading_record(desk: &PageDesk, reading: &ShellReading) -> PageRecord {
+    let side = desk.words.side(reading.bearing_deg);
+    let wall = desk
+        .words
+        .measure_with_se(reading.shell_cm, reading.se_cm, Quantity::LengthCm);
+    let at = [("side", Said::Text(&side)), ("wall", Said::Text(&wall))];
+    PageRecord {
+        id: reading.id.clone(),
+        words: desk.words.say("page.wall-at", &at),
+        detail: reading
+            .method
+            .map_or_else(String::new, |method| desk.words.word_of(&method)),
+        go_to: None,
+        offers: vec![desk.offer(CommandKind::RemoveReading, &reading.id, None)],
+    }
 }
 
 fn section_record(desk: &PageDesk, section: &StemSection, answer: &Judgement) -> PageRecord {
@@ -105,7 +108,9 @@ fn section_record(desk: &PageDesk, section: &StemSection, answer: &Judgement) ->
             .words
             .say("page.section-at", &[("height", Said::Text(&height))]),
         detail: detail.join(" · "),
-        go_to: None,
+        go_to: Some(PageAddress::StemSection {
+            section: id.clone(),
+        }),
         offers: vec![
             desk.offer(CommandKind::SoundSection, id, None),
             desk.offer(CommandKind::ReadWall, id, None),
@@ -222,29 +227,36 @@ pub(super) fn photo_records(desk: &PageDesk, photos: &[&Photo]) -> Vec<PagePhoto
         .collect()
 }
 
-/// The work wanted.
+/// The work wanted, and what became of it.
 pub(super) fn work_records(desk: &PageDesk, tree: &Tree) -> Vec<PageRecord> {
     tree.work
         .iter()
-        .map(|work| {
-            let priority = work.priority.map(|priority| desk.words.word_of(&priority));
-            let piece = work.piece_length_m.map(|piece_m| {
-                let piece = [("piece", Said::Number(piece_m, Quantity::LengthM))];
-                desk.words.say("page.longest-piece", &piece)
-            });
-            let parts = [priority, piece, work.note.clone()];
-            PageRecord {
-                id: work.id.clone(),
-                words: desk.words.label_of(&work.operation),
-                detail: parts.into_iter().flatten().collect::<Vec<_>>().join(" · "),
-                go_to: None,
-                offers: vec![
-                    desk.offer_on(CommandKind::ChangeWork, &work.id, work),
-                    desk.offer(CommandKind::RemoveWork, &work.id, None),
-                ],
-            }
+        .map(|work| PageRecord {
+            id: work.id.clone(),
+            words: desk.words.label_of(&work.operation),
+            detail: work_detail(desk, work),
+            go_to: None,
+            offers: vec![
+                desk.offer_on(CommandKind::ChangeWork, &work.id, work),
+                desk.offer(CommandKind::RemoveWork, &work.id, None),
+            ],
         })
         .collect()
+}
+
+/// How soon, the longest piece, notes, and what became of it.
+pub(super) fn work_detail(desk: &PageDesk, work: &Work) -> String {
+    let priority = work.priority.map(|priority| desk.words.word_of(&priority));
+    let piece = work.piece_length_m.map(|piece_m| {
+        let piece = [("piece", Said::Number(piece_m, Quantity::LengthM))];
+        desk.words.say("page.longest-piece", &piece)
+    });
+    let outcome = work
+        .outcome
+        .as_ref()
+        .map(|outcome| desk.words.outcome(outcome));
+    let parts = [outcome, priority, piece, work.note.clone()];
+    parts.into_iter().flatten().collect::<Vec<_>>().join(" · ")
 }
 
 /// The risk ratings entered, with their rating.

@@ -51,6 +51,8 @@ pub struct Finding {
     pub cleared_on: Option<Day>,
     /// Notes.
     pub note: Option<String>,
+    /// Found by the climber aloft, not from the ground.
+    pub aloft: Option<bool>,
 }
 
 /// Part of a tree that a finding is on.

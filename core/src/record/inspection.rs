@@ -4,6 +4,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use serde_with::skip_serializing_none;
 
+use super::afterwards::NearMiss;
 use super::anchor::{AnchorPoint, ClimbPlan};
 use super::finding::Finding;
 use super::id::{Day, Id, Moment};
@@ -103,6 +104,9 @@ pub struct Inspection {
     /// Risk for the client, as a named assessor entered it.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub risks: Vec<RiskEntry>,
+    /// What nearly went wrong; for the crew only.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub near_misses: Vec<NearMiss>,
 }
 
 /// How closely a tree was looked at.

@@ -106,6 +106,16 @@ pub enum HeightMethod {
     TakenOver,
 }
 
+/// How the distance to a tree was taken; it decides how sure a height is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum DistanceBy {
+    /// A tape, held level.
+    Tape,
+    /// Counted paces.
+    Paces,
+}
+
 /// Girth over bark.
 #[skip_serializing_none]
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema, uniffi::Record)]

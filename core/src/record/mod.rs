@@ -1,5 +1,6 @@
 //! The nouns of the field book: plain records, their ranges and their units.
 
+mod afterwards;
 mod anchor;
 mod codebook;
 mod crew;
@@ -25,6 +26,7 @@ mod stem_section;
 mod tree;
 mod visit;
 
+pub use afterwards::{NearMiss, UndoneBecause, WorkDone, WorkOutcome};
 pub use anchor::{
     ANCHOR_DIAMETER_CM, AnchorPoint, AnchorState, ClimbPlan, DiameterRead, FROM_UNION_CM,
     LIMB_ANGLE_DEG, LIMB_LENGTH_M, LimbToReach, LoadTest, LoadTestOutcome, RopeSystem,
@@ -49,9 +51,9 @@ pub use judgement::{
     ZoneAffected, ZoneAnswer,
 };
 pub use measures::{
-    BARK_CM, BEARING_DEG, CROWN_BASE_M, CROWN_RADIUS_M, Crown, GIRTH_AT_M, GIRTH_CM, Girth,
-    GirthMethod, HEIGHT_M, Height, HeightMethod, LEAN_DEG, Lean, LeanMethod, OtherStem, SE_CM,
-    SE_DEG, SE_M, SLOPE_PCT, Slope,
+    BARK_CM, BEARING_DEG, CROWN_BASE_M, CROWN_RADIUS_M, Crown, DistanceBy, GIRTH_AT_M, GIRTH_CM,
+    Girth, GirthMethod, HEIGHT_M, Height, HeightMethod, LEAN_DEG, Lean, LeanMethod, OtherStem,
+    SE_CM, SE_DEG, SE_M, SLOPE_PCT, Slope,
 };
 pub use noun::{Noun, NounPlace};
 pub use number_field::{NumberField, NumberRule};

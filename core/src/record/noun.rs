@@ -39,6 +39,8 @@ pub enum Noun {
     Photo,
     /// A risk rating entered.
     RiskEntry,
+    /// Something that nearly went wrong.
+    NearMiss,
     /// A person.
     Person,
     /// A skill confirmed.
@@ -68,7 +70,7 @@ pub struct NounPlace {
 
 impl Noun {
     /// Every noun, parents before children.
-    pub const PLACES: [NounPlace; 25] = [
+    pub const PLACES: [NounPlace; 26] = [
         place(Noun::Person, "person", None),
         place(Noun::SignOff, "sign_off", Some((Noun::Person, "sign_offs"))),
         place(
@@ -144,6 +146,11 @@ impl Noun {
             Noun::RiskEntry,
             "risk_entry",
             Some((Noun::Inspection, "risks")),
+        ),
+        place(
+            Noun::NearMiss,
+            "near_miss",
+            Some((Noun::Inspection, "near_misses")),
         ),
         place(
             Noun::SignedJudgement,

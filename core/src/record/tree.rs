@@ -4,6 +4,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use serde_with::skip_serializing_none;
 
+use super::afterwards::WorkOutcome;
 use super::id::Id;
 use super::inspection::Inspection;
 use super::measures::number;
@@ -142,6 +143,8 @@ pub struct Work {
     pub chainsaw_aloft: Option<bool>,
     /// The specification in the client's words.
     pub note: Option<String>,
+    /// What became of it; nothing while it is still to do.
+    pub outcome: Option<WorkOutcome>,
 }
 
 /// What is done to a tree, in the terms of pruning standards.

@@ -7,8 +7,8 @@ use super::fields;
 use super::standing::UnreadValue;
 use crate::record::{
     AnchorPoint, ClimbPlan, DefectCode, Finding, Gear, HouseValue, Id, Inspection, LoggedClimb,
-    Noun, OverheadLine, PartLook, Permission, Person, Photo, RiskEntry, ShellReading, SignOff,
-    Site, StemSection, Target, Tree, Visit, WeatherHour, WireDistance, Work,
+    NearMiss, Noun, OverheadLine, PartLook, Permission, Person, Photo, RiskEntry, ShellReading,
+    SignOff, Site, StemSection, Target, Tree, Visit, WeatherHour, WireDistance, Work,
 };
 
 /// Whether a record, with or without what lies in it, is whole.
@@ -35,6 +35,7 @@ pub fn fits(noun: Noun, record: &Value) -> Result<(), String> {
         Noun::ClimbPlan => reads::<ClimbPlan>(record),
         Noun::Photo => reads::<Photo>(record),
         Noun::RiskEntry => reads::<RiskEntry>(record),
+        Noun::NearMiss => reads::<NearMiss>(record),
         Noun::Person => reads::<Person>(record),
         Noun::SignOff => reads::<SignOff>(record),
         Noun::LoggedClimb => reads::<LoggedClimb>(record),

@@ -68,6 +68,26 @@ pub fn by_id(conn: &Connection, id: &str) -> Result<Option<Change>, BookError> {
     Ok(query.query_row([id], Change::of_row).optional()?)
 }
 
+/// How far back the log is looked at for what was used last.
+const USED_LATELY: i64 = 20_000;
+
+/// The texts that a field was given last, each once, the last first.
+pub fn used_last(
+    conn: &Connection,
+    noun: &str,
+    field: &str,
+    most: u32,
+) -> Result<Vec<String>, BookError> {
+    let from = last_seq(conn)?.saturating_sub(USED_LATELY);
+    let mut query = conn.prepare_cached(
+        "SELECT json_extract(value, '$') AS text FROM change
+         WHERE seq > ?1 AND noun = ?2 AND field = ?3 AND json_type(value) = 'text'
+         GROUP BY text ORDER BY max(seq) DESC LIMIT ?4",
+    )?;
+    let rows = query.query_map(params![from, noun, field, most], |row| row.get(0))?;
+    Ok(rows.collect::<rusqlite::Result<_>>()?)
+}
+
 /// The number of the last change of the log, 0 for an empty one.
 pub fn last_seq(conn: &Connection) -> Result<i64, BookError> {
     Ok(

@@ -9,9 +9,10 @@ use crate::error::BookError;
 pub const APPLICATION_ID: u32 = 0x424F_4C45;
 
 /// One file a step; the number of steps is the format this version knows.
-const STEPS: [&str; 2] = [
+const STEPS: [&str; 3] = [
     include_str!("../../migrations/0001_start.sql"),
     include_str!("../../migrations/0002_climb_log.sql"),
+    include_str!("../../migrations/0003_aloft.sql"),
 ];
 
 /// The newest format that this version knows.
@@ -47,38 +48,12 @@ pub fn migrate(conn: &mut Connection) -> Result<(), BookError> {
 
 #[cfg(test)]
 mod tests {
-    use std::fmt::Write as _;
-
     use super::*;
-    use crate::store::fields::{self, NounFields};
+    use crate::store::fields;
 
     const SCHEMA: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/core/migrations/schema.sql");
     /// Set, `schema.sql` is written instead of compared.
     const WRITE: &str = "BOLEWALK_WRITE_SCHEMA";
-
-    fn table_of(known: &NounFields) -> String {
-        let table = known.place.table;
-        let mut sql = format!(
-            "CREATE TABLE {table} (\n    id TEXT PRIMARY KEY,\n    parent TEXT,\n    site TEXT,\n    ord REAL NOT NULL,\n    gone INTEGER NOT NULL"
-        );
-        for field in &known.fields {
-            write!(
-                sql,
-                ",\n    \"{}\" {}",
-                field.name,
-                field.kind.column_type()
-            )
-            .unwrap();
-        }
-        sql.push_str("\n) STRICT;\n");
-        if known.place.held_by.is_some() {
-            writeln!(sql, "CREATE INDEX {table}_parent ON {table} (parent);").unwrap();
-        }
-        if known.in_site {
-            writeln!(sql, "CREATE INDEX {table}_site ON {table} (site);").unwrap();
-        }
-        sql
-    }
 
     fn fresh() -> Connection {
         let mut conn = Connection::open_in_memory().unwrap();

@@ -193,6 +193,34 @@ impl Reader<'_> {
         self.placed(standing_of(self.conn, site))
     }
 
+    /// The rule set that a site names; nothing where it names none.
+    ///
+    /// # Errors
+    /// As the database reports.
+    pub fn rule_set_of(&self, site: &Id) -> Kept<Option<Id>> {
+        let query = "SELECT rule_set FROM site WHERE id = ?1";
+        let found = self
+            .conn
+            .query_row(query, [site.as_str()], |row| {
+                row.get::<_, Option<String>>(0)
+            })
+            .optional();
+        self.placed(
+            found
+                .map(|found| found.flatten().map(Id))
+                .map_err(BookError::from),
+        )
+    }
+
+    /// The texts that a field of a noun was given last, each once, the last first. Looks at the
+    /// newest part of the log only.
+    ///
+    /// # Errors
+    /// As the database reports.
+    pub fn used_last(&self, noun: Noun, field: &str, most: u32) -> Kept<Vec<String>> {
+        self.placed(log::used_last(self.conn, noun.place().table, field, most))
+    }
+
     pub(super) fn placed<T>(&self, kept: Kept<T>) -> Kept<T> {
         kept.map_err(|fault| placed(fault, &self.place))
     }

@@ -86,6 +86,7 @@ worded! {
     ClimbNeed { Needed, NotNeeded, Undecided }
     ZoneAction { EmptyRooms, CloseOff, MoveAway, Guard, Protect, AskNeighbour, CallLineOwner }
     HeightMethod { Tangent, Percent, Sine, TwoPositions, Stick, Tape, ByEye, TakenOver }
+    DistanceBy { Tape, Paces }
     GirthMethod { Tape, Diameter, ByEye, TakenOver }
     LeanMethod { ByEye, TwoSides, OneSide, TakenOver }
     PositionMethod { PhoneFix, AveragedFixes, Survey, Map, PhotoRecord, TakenOver }
@@ -107,6 +108,8 @@ worded! {
     WayOfWorking { InspectOnly, Prune, SectionFreeDrop, SectionRigged, FellWhole, FellShortened, PlatformOrCrane, NoWork }
     OtherAccess { Ground, Platform, Crane, NeighbouringTree, NoOther }
     Operation { Deadwood, CrownThinning, CrownRaising, CrownReduction, LimbRemoval, Clearance, StructuralPruning, Bracing, HangerRemoval, Removal, HabitatStem, Inspection }
+    WorkDone { Done, PartDone, NotDone }
+    UndoneBecause { Weather, Daylight, Wires, Animals, FoundAloft, Gear, Client, Other }
     Priority { Immediate, Soon, Season, Routine }
     Daylight { Day, Dusk, Dark }
     UnitSystem { Metric, Imperial }

@@ -89,11 +89,14 @@ impl PaperDesk<'_> {
                 ],
             );
         }
-        match &work.note {
-            Some(note) => self.words.say(
+        if let Some(note) = &work.note {
+            said = self.words.say(
                 "summary.work-note",
                 &[("work", Said::Text(&said)), ("note", Said::Text(note))],
-            ),
+            );
+        }
+        match &work.outcome {
+            Some(outcome) => format!("{said} – {}", self.words.outcome(outcome)),
             None => said,
         }
     }

@@ -215,6 +215,7 @@ fn inspection(reader: &mut Reader, row: &Row, visit: &Id) -> Option<Inspection> 
         plans: Vec::new(),
         photos: Vec::new(),
         risks: Vec::new(),
+        near_misses: Vec::new(),
     })
 }
 

@@ -44,6 +44,12 @@ rules! {
     MeasureHeightByEyeCv = "measure.height.by_eye_cv",
     /// From another inventory, method unknown.
     MeasureHeightTakenOverCv = "measure.height.taken_over_cv",
+    /// Distance to a tree by tape, as a share.
+    MeasureSightTapeCv = "measure.sight.tape_cv",
+    /// Distance to a tree by paces, as a share.
+    MeasureSightPacesCv = "measure.sight.paces_cv",
+    /// Angle to the top or the base of a tree, in degrees.
+    MeasureSightAngleDeg = "measure.sight.angle_deg",
     /// Tape around the stem.
     MeasureGirthTapeCv = "measure.girth.tape_cv",
     /// Diameter tape, callipers, or a diameter turned into girth.

@@ -1,8 +1,9 @@
 //! Readings and mallet sounds of one section, each as a wall at a bearing.
 
 use crate::judge::rules::{Rule, RuleSet};
+use crate::judge::spread::shell_se_cm;
 use crate::measure::shell as reading;
-use crate::record::{MalletSound, ShellMethod, ShellReading, StemSection};
+use crate::record::{MalletSound, ShellReading, StemSection};
 
 use super::run::{BearingLength, Run};
 use super::shell::{ShellBasis, ShellPoint, WallSpread};
@@ -14,15 +15,7 @@ const CLOCK_STEP_DEG: f64 = 45.0;
 pub(super) fn read_point(wall: &ShellReading, radius_cm: f64, rules: &RuleSet) -> ShellPoint {
     let angle = wall.drill_angle_deg.unwrap_or(0.0);
     let wall_cm = reading::off_radius_wall_cm(radius_cm, wall.shell_cm, angle);
-    let se_cm = wall.se_cm.unwrap_or_else(|| {
-        rules.number(match wall.method {
-            Some(ShellMethod::Drill) => Rule::MeasureShellDrillCm,
-            Some(ShellMethod::Core) => Rule::MeasureShellCoreCm,
-            Some(ShellMethod::Probe) => Rule::MeasureShellProbeCm,
-            // A method that nobody named is no better than the least of them.
-            Some(ShellMethod::SectionPicture) | None => Rule::MeasureShellPictureCm,
-        })
-    });
+    let se_cm = shell_se_cm(wall, rules);
     ShellPoint {
         bearing_deg: wall.bearing_deg,
         wall_cm,

@@ -5,6 +5,8 @@ mod section;
 mod side;
 mod zones;
 
+pub(super) use section::section_of;
+
 use serde::{Deserialize, Serialize};
 
 use super::desk::PageDesk;

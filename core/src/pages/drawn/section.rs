@@ -1,8 +1,9 @@
 //! A stem section with its readings of the wall.
 
 use super::{bar_unit, frame, width};
-use crate::draw::{Drawing, SectionInput, WallMark, WallOpening, section};
+use crate::draw::{Drawing, SectionInput, WallMark, WallOpening, WeakestMark, section};
 use crate::pages::desk::PageDesk;
+use crate::pages::stem_section::ring_of;
 use crate::record::{Id, Quantity, Site, StemSection};
 use crate::words::Said;
 
@@ -37,15 +38,33 @@ pub(super) fn section_through(desk: &PageDesk, id: &Id, zoom: u32) -> Option<Dra
             .iter()
             .map(|at| opening(desk, at, girth_cm))
             .collect(),
-        weakest: None,
+        weakest: weakest(desk, site, known),
         north: desk.say("plan.north"),
         bar_unit: bar_unit(desk, Quantity::LengthCm),
     };
     Some(section(&input, &frame(zoom), &width).drawing)
 }
 
+/// The weakest direction that the readings so far speak for.
+fn weakest(desk: &PageDesk, site: &Site, section: &StemSection) -> Option<WeakestMark> {
+    let mut trees = site.trees.iter();
+    let tree = trees.find(|tree| {
+        let mut sections = tree.inspections.iter().flat_map(|look| &look.sections);
+        sections.any(|one| one.id == section.id)
+    })?;
+    let ring = ring_of(desk, tree, section)?;
+    let left = [(
+        "left",
+        Said::Number(ring.modulus_left_pct, Quantity::Percent),
+    )];
+    Some(WeakestMark {
+        bearing_deg: ring.weakest_point_deg,
+        words: desk.words.say("page.modulus-left", &left),
+    })
+}
+
 /// The section of this id.
-fn section_of<'a>(site: &'a Site, id: &Id) -> Option<&'a StemSection> {
+pub(in crate::pages) fn section_of<'a>(site: &'a Site, id: &Id) -> Option<&'a StemSection> {
     let looks = site.trees.iter().flat_map(|tree| &tree.inspections);
     let mut sections = looks.flat_map(|look| &look.sections);
     sections.find(|section| section.id == *id)

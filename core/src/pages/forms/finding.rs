@@ -7,10 +7,12 @@ const GRADE_OF: AskKind = AskKind::OneToThree("grade");
 
 pub(super) const ADD: &[Ask] = &[
     Ask::needed("finding.code", "code", AskKind::OneOf(Listed::Codes)),
-    Ask::needed("finding.part", "part", AskKind::Choice("tree-part")),
+    // A code that belongs to one part of the tree says where it is.
+    Ask::of("finding.part", "part", AskKind::Choice("tree-part")),
     Ask::of("finding.grade", "grade", GRADE_OF),
     Ask::of("finding.height", "height_m", AskKind::Number(&AT_HEIGHT_M)),
     Ask::of("finding.side", "side_deg", AskKind::Bearing(&BEARING_DEG)),
+    Ask::of("photo.file", "", AskKind::PhotoFile),
     Ask::of("finding.note", "note", AskKind::Text(2000)),
 ];
 

@@ -3,7 +3,7 @@
 use crate::pages::ask::{Ask, AskKind, Listed};
 use crate::record::{
     BARK_CM, BEARING_DEG, CROWN_BASE_M, CROWN_RADIUS_M, DIEBACK_PCT, GIRTH_AT_M, GIRTH_CM,
-    HEIGHT_M, LEAN_DEG, NumberField, Quantity, SE_M, SLOPE_PCT, WIRE_DISTANCE_M,
+    HEIGHT_M, LEAN_DEG, SE_M, SLOPE_PCT, WIRE_DISTANCE_M,
 };
 
 pub(super) const START: &[Ask] = &[Ask::needed(
@@ -86,29 +86,6 @@ pub(super) const MEASURES: &[Ask] = &[
     Ask::of("tree.base_west", "base_mallet.west", MALLET),
     Ask::of("inspection.note", "note", AskKind::Text(4000)),
     Ask::of("inspection.next_look", "next_look", AskKind::OnDay),
-];
-
-/// Level distance to the plumb line under the tip.
-pub(super) const SIGHT_M: NumberField = NumberField {
-    id: "height.distance_m",
-    quantity: Quantity::LengthM,
-    min: 1.0,
-    max: 300.0,
-    step: 0.5,
-};
-/// Angle of a line of sight from the horizontal.
-pub(super) const SIGHT_DEG: NumberField = NumberField {
-    id: "height.sight_deg",
-    quantity: Quantity::AngleDeg,
-    min: -85.0,
-    max: 85.0,
-    step: 0.5,
-};
-
-pub(super) const HEIGHT_BY_ANGLES: &[Ask] = &[
-    Ask::needed("height.distance", "", AskKind::Number(&SIGHT_M)),
-    Ask::needed("height.up", "", AskKind::Angle(&SIGHT_DEG)),
-    Ask::needed("height.down", "", AskKind::Angle(&SIGHT_DEG)),
 ];
 
 pub(super) const LOOK: &[Ask] = &[

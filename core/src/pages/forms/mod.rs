@@ -1,11 +1,14 @@
 //! What every command asks, one file a noun.
 
+mod aloft;
 mod anchor;
 mod book;
 mod codebook;
 mod crew;
+mod field;
 mod finding;
 mod inspection;
+mod measuring;
 mod paper;
 mod photo;
 mod section;
@@ -40,15 +43,29 @@ pub fn asks_of(command: CommandKind) -> &'static [Ask] {
         C::AddTree => tree::ADD,
         C::ChangeTree => tree::CHANGE,
         C::AddWork | C::ChangeWork => tree::WORK,
+        C::StopOnSight => field::STOP_ON_SIGHT,
+        C::RecordTriage => field::TRIAGE,
+        C::RecordFullCheck => field::FULL_CHECK,
+        C::LookAgain => inspection::LOOK,
         C::StartInspection => inspection::START,
         C::RecordMeasures => inspection::MEASURES,
-        C::RecordHeightByAngles => inspection::HEIGHT_BY_ANGLES,
+        C::RecordHeightByAngles => measuring::HEIGHT_BY_ANGLES,
+        C::RecordHeightFromTwoPositions => measuring::HEIGHT_FROM_TWO_POSITIONS,
+        C::RecordLeanFromTwoSides => measuring::LEAN_FROM_TWO_SIDES,
+        C::RecordLeanByEye => measuring::LEAN_BY_EYE,
+        C::RecordGirth => measuring::GIRTH,
         C::LookAtPart => inspection::LOOK,
         C::MeasureWire => inspection::WIRE,
         C::AddFinding => finding::ADD,
         C::ChangeFinding => finding::CHANGE,
         C::GradeFinding => finding::GRADE,
         C::ClearFinding => finding::CLEAR,
+        C::FindAloft => finding::ADD,
+        C::LandElsewhere => aloft::LAND,
+        C::NoteNearMiss => aloft::NEAR_MISS,
+        C::ShockGear => aloft::SHOCK,
+        C::LeaveWork => aloft::LEAVE,
+        C::SetNextLook => aloft::NEXT_LOOK,
         C::AddSection | C::ChangeSection => section::SECTION,
         C::SoundSection => section::SOUND,
         C::ReadWall => section::READING,
@@ -61,7 +78,12 @@ pub fn asks_of(command: CommandKind) -> &'static [Ask] {
         C::AddRisk => photo::RISK,
         C::WriteSummary => paper::SUMMARY,
         C::WriteClimbSheets => paper::CLIMB_SHEETS,
-        C::Undo
+        C::StartFullCheck
+        | C::RemoveNearMiss
+        | C::ImportGround
+        | C::FinishWork
+        | C::SameWeather
+        | C::Undo
         | C::Redo
         | C::SettleValue
         | C::KeepRemoved

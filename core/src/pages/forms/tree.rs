@@ -5,14 +5,14 @@ use crate::record::{CUT_HEIGHT_M, NumberField, PIECE_LENGTH_M, PIECE_MASS_KG, Qu
 
 pub(super) const ADD: &[Ask] = &[
     Ask::needed("tree.tag", "tag", AskKind::Text(40)),
-    Ask::of("tree.species", "species", AskKind::Text(120)),
+    Ask::of("tree.species", "species", AskKind::Species(120)),
     Ask::of("tree.position", "position", AskKind::Fix),
     Ask::of("tree.way", "way", AskKind::Choice("way-of-working")),
 ];
 
 pub(super) const CHANGE: &[Ask] = &[
     Ask::needed("tree.tag", "tag", AskKind::Text(40)),
-    Ask::of("tree.species", "species", AskKind::Text(120)),
+    Ask::of("tree.species", "species", AskKind::Species(120)),
     Ask::of("tree.position", "position", AskKind::Fix),
     Ask::of("tree.way", "way", AskKind::Choice("way-of-working")),
     Ask::of(

@@ -1,0 +1,242 @@
+//! The page for the climb and for afterwards, used with one hand: what was found aloft, where the
+//! line landed, near misses; then hangers, gear, work left undone, the next look.
+
+use super::command_kind::CommandKind as C;
+use super::desk::PageDesk;
+use super::line::{PageLine, PageRecord};
+use super::looks::Looks;
+use super::offer::Offer;
+use super::page::PageAddress;
+use super::site::verdict_words;
+use super::tree_records::{finding_detail, plan_records, work_detail};
+use super::walk::chosen;
+use crate::judge::codebook::Codebook;
+use crate::record::{DefectKind, Finding, Gear, Id, Judgement, NearMiss, Site, Tree, Verdict};
+use crate::words::Said;
+
+/// A climb, and what it leaves behind.
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
+pub struct AloftPage {
+    /// The tree.
+    pub id: Id,
+    /// Tag and species.
+    pub title: String,
+    /// The page of the tree.
+    pub tree: PageAddress,
+    /// What a person has to be told first.
+    pub notices: Vec<String>,
+    /// The verdict of the day.
+    pub verdict: Verdict,
+    /// The verdict in words.
+    pub verdict_words: String,
+    /// What bars climbing now.
+    pub stops: Vec<String>,
+    /// The climb plans: changed, or the line landed elsewhere.
+    pub plans: Vec<PageRecord>,
+    /// What was found aloft.
+    pub found: Vec<PageRecord>,
+    /// Near misses, for the crew only.
+    pub near_misses: Vec<PageRecord>,
+    /// Hangers that are still up, each to be cleared.
+    pub hangers: Vec<PageRecord>,
+    /// The gear in use, each to be put out of use after a shock load.
+    pub gear: Vec<PageRecord>,
+    /// The work, each done or left undone.
+    pub work: Vec<PageRecord>,
+    /// When to look again.
+    pub next_look: PageLine,
+    /// What can be done: found aloft, a stop, a near miss, the next look, undo.
+    pub offers: Vec<Offer>,
+}
+
+/// The page for the climb of a tree; `holder` is whoever holds the phone, empty where nobody is
+/// named.
+pub fn aloft_page(
+    desk: &PageDesk,
+    site: &Site,
+    tree: &Tree,
+    answer: &Judgement,
+    holder: &Id,
+) -> AloftPage {
+    let looks = Looks::of(tree, site, desk.today);
+    let species = desk.species(tree.species.as_deref());
+    let name = [
+        ("tag", Said::Text(&tree.tag)),
+        ("species", Said::Text(&species)),
+    ];
+    let next_look = looks.newest(|look| look.next_look);
+    AloftPage {
+        id: tree.id.clone(),
+        title: desk.words.say("summary.tree-name", &name),
+        tree: PageAddress::Tree {
+            tree: tree.id.clone(),
+        },
+        notices: desk.notices.clone(),
+        verdict: answer.verdict,
+        verdict_words: verdict_words(desk, answer),
+        stops: desk.words.reasons(&answer.stops),
+        plans: plans(desk, &looks),
+        found: found(desk, &looks),
+        near_misses: near_misses(desk, &looks),
+        hangers: hangers(desk, &looks, holder),
+        gear: gear(desk),
+        work: work(desk, tree),
+        next_look: desk.line(
+            "inspection.next_look",
+            "inspection.next_look.why",
+            next_look.map(|day| desk.words.day(day)),
+        ),
+        offers: offers(desk, site, tree, &looks),
+    }
+}
+
+/// The plans, each with where the line landed instead.
+fn plans(desk: &PageDesk, looks: &Looks) -> Vec<PageRecord> {
+    let mut records = plan_records(desk, looks);
+    for record in &mut records {
+        let land = desk.offer(C::LandElsewhere, &record.id, None);
+        record.offers.retain(|offer| offer.command == C::ChangePlan);
+        record.offers.insert(0, land);
+    }
+    records
+}
+
+fn found(desk: &PageDesk, looks: &Looks) -> Vec<PageRecord> {
+    let findings = looks.all(|look| &look.findings);
+    let aloft = findings
+        .into_iter()
+        .filter(|finding| finding.aloft == Some(true));
+    aloft
+        .map(|finding| PageRecord {
+            offers: vec![desk.offer(C::RemoveFinding, &finding.id, None)],
+            ..finding_record(desk, finding)
+        })
+        .collect()
+}
+
+fn finding_record(desk: &PageDesk, finding: &Finding) -> PageRecord {
+    PageRecord {
+        id: finding.id.clone(),
+        words: desk.code_words(&finding.code),
+        detail: finding_detail(desk, finding),
+        go_to: Some(PageAddress::Finding {
+            finding: finding.id.clone(),
+        }),
+        offers: Vec::new(),
+    }
+}
+
+fn near_misses(desk: &PageDesk, looks: &Looks) -> Vec<PageRecord> {
+    let noted: Vec<&NearMiss> = looks.all(|look| &look.near_misses);
+    noted
+        .into_iter()
+        .map(|one| {
+            let by = (!one.by.is_empty()).then(|| desk.person(&one.by));
+            let at = one.at.map(|at| desk.words.moment(at));
+            PageRecord {
+                id: one.id.clone(),
+                words: one.what.clone(),
+                detail: [at, by]
+                    .into_iter()
+                    .flatten()
+                    .collect::<Vec<_>>()
+                    .join(" · "),
+                go_to: None,
+                offers: vec![desk.offer(C::RemoveNearMiss, &one.id, None)],
+            }
+        })
+        .collect()
+}
+
+/// Hangers still up; cleared at one tap by whoever holds the phone.
+fn hangers(desk: &PageDesk, looks: &Looks, holder: &Id) -> Vec<PageRecord> {
+    let book = Codebook::with(&desk.codes);
+    let up = |finding: &&Finding| {
+        book.kind(&finding.code) == DefectKind::Hanger && finding.cleared_by.is_empty()
+    };
+    let findings = looks.all(|look| &look.findings);
+    findings
+        .into_iter()
+        .filter(up)
+        .map(|finding| {
+            let mut clear = desk.offer(C::ClearFinding, &finding.id, None);
+            if !holder.is_empty() {
+                clear.inputs.clear();
+                clear.fixed = vec![chosen("finding.cleared_by", holder.as_str())];
+            }
+            PageRecord {
+                offers: vec![clear],
+                ..finding_record(desk, finding)
+            }
+        })
+        .collect()
+}
+
+/// The gear in use first, then what is out of use and why.
+fn gear(desk: &PageDesk) -> Vec<PageRecord> {
+    let mut gear: Vec<&Gear> = desk.gear.iter().collect();
+    gear.sort_by_key(|piece| piece.out_of_use.is_some());
+    gear.into_iter()
+        .map(|piece| PageRecord {
+            id: piece.id.clone(),
+            words: piece.name.clone(),
+            detail: match &piece.out_of_use {
+                Some(why) => desk
+                    .words
+                    .say("page.out-of-use", &[("why", Said::Text(why))]),
+                None => desk.words.word_of(&piece.kind),
+            },
+            go_to: None,
+            offers: match &piece.out_of_use {
+                Some(_) => Vec::new(),
+                None => {
+                    let mut shock = desk.offer(C::ShockGear, &piece.id, None);
+                    shock.inputs.clear();
+                    vec![shock]
+                }
+            },
+        })
+        .collect()
+}
+
+fn work(desk: &PageDesk, tree: &Tree) -> Vec<PageRecord> {
+    tree.work
+        .iter()
+        .map(|work| {
+            let done = work
+                .outcome
+                .as_ref()
+                .is_some_and(|outcome| outcome.done == crate::record::WorkDone::Done);
+            let mut offers = vec![desk.offer(C::LeaveWork, &work.id, None)];
+            if !done {
+                offers.insert(0, desk.offer(C::FinishWork, &work.id, None));
+            }
+            PageRecord {
+                id: work.id.clone(),
+                words: desk.words.label_of(&work.operation),
+                detail: work_detail(desk, work),
+                go_to: None,
+                offers,
+            }
+        })
+        .collect()
+}
+
+fn offers(desk: &PageDesk, site: &Site, tree: &Tree, looks: &Looks) -> Vec<Offer> {
+    let known = looks.newest(|look| look.next_look);
+    let known = known.map(|day| serde_json::json!({"next_look": day.to_string()}));
+    let mut offers = vec![
+        desk.offer(C::FindAloft, &tree.id, None),
+        desk.offer(C::StopOnSight, &tree.id, None),
+        desk.offer(C::NoteNearMiss, &tree.id, None),
+        desk.offer(C::SetNextLook, &tree.id, known.as_ref()),
+    ];
+    offers.extend(desk.undo_offers(&site.id));
+    // Gear belongs to the book, and so does what takes a change of it back.
+    let of_book = desk.offer(C::Undo, &Id::default(), None);
+    let mut of_book = desk.unless(of_book, !desk.can_undo_in_book, "fault.nothing-to-undo");
+    of_book.id = format!("{}.gear", C::Undo.id());
+    of_book.words = desk.say("page.undo-gear");
+    offers.push(of_book);
+    offers
+}

@@ -1,0 +1,362 @@
+//! The page that lays this look at a tree beside the last one: what grew, leaned, thinned, what was
+//! found since; a change within its uncertainty is said to be within it.
+
+use super::compared::{ComparedFinding, findings};
+use super::desk::PageDesk;
+use super::looks::{Looks, day_of};
+use super::measured::{girth_words, height_words, lean_words};
+use super::page::PageAddress;
+use super::site::verdict_words;
+use crate::judge::spread::{girth_cv, height_cv, lean_se_deg, shell_se_cm};
+use crate::record::{Day, Id, Judgement, Quantity, Site, StemSection, Tree, Verdict};
+use crate::words::Said;
+
+/// Standard errors on either side of a change that hold 95 in 100 (normal distribution).
+const Z95: f64 = 1.96;
+/// Sections nearer in height than this are the same (house).
+const SAME_HEIGHT_M: f64 = 0.5;
+
+/// What a tree was like at an earlier visit.
+#[derive(Debug)]
+pub struct Earlier {
+    /// The day.
+    pub day: Day,
+    /// The tree as it was seen until then.
+    pub tree: Tree,
+    /// The judgement then.
+    pub judgement: Judgement,
+    /// Whether it was signed then; else it is worked out anew from what is kept.
+    pub signed: bool,
+}
+
+/// This look at a tree beside the last one.
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
+pub struct ComparePage {
+    /// The tree.
+    pub id: Id,
+    /// Tag and species.
+    pub title: String,
+    /// The page of the tree.
+    pub tree: PageAddress,
+    /// The two days; that there is no earlier look, where there is none.
+    pub days: String,
+    /// The verdict then.
+    pub verdict_then: Option<Verdict>,
+    /// The verdict now.
+    pub verdict_now: Verdict,
+    /// Verdict, score, measures, walls: then, now and the change.
+    pub lines: Vec<ComparedLine>,
+    /// The findings: new, worse, cleared, as they were.
+    pub findings: Vec<ComparedFinding>,
+}
+
+/// One line of a comparison.
+#[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
+pub struct ComparedLine {
+    /// Stable id, such as `compare.girth`.
+    pub id: String,
+    /// What it is about.
+    pub label: String,
+    /// Then, in words.
+    pub then: String,
+    /// Now, in words.
+    pub now: String,
+    /// The change with its interval, and whether it is more than the readings can tell.
+    pub change: String,
+    /// What kind of change it is.
+    pub kind: ChangeKind,
+}
+
+/// What kind of change a line shows.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize, uniffi::Enum)]
+#[serde(rename_all = "snake_case")]
+pub enum ChangeKind {
+    /// More than the readings' own uncertainty, upward.
+    Larger,
+    /// More than the readings' own uncertainty, downward.
+    Smaller,
+    /// Within the uncertainty of the readings, or the same.
+    Within,
+    /// One of the two is missing.
+    Unknown,
+}
+
+/// The page that compares; `earlier` is the last visit before the newest one.
+pub fn compare_page(
+    desk: &PageDesk,
+    site: &Site,
+    tree: &Tree,
+    answer: &Judgement,
+    earlier: Option<&Earlier>,
+) -> ComparePage {
+    let species = desk.species(tree.species.as_deref());
+    let name = [
+        ("tag", Said::Text(&tree.tag)),
+        ("species", Said::Text(&species)),
+    ];
+    let mut page = ComparePage {
+        id: tree.id.clone(),
+        title: desk.words.say("summary.tree-name", &name),
+        tree: PageAddress::Tree {
+            tree: tree.id.clone(),
+        },
+        days: desk.say("page.nothing-to-compare"),
+        verdict_then: None,
+        verdict_now: answer.verdict,
+        lines: Vec::new(),
+        findings: Vec::new(),
+    };
+    let Some(earlier) = earlier else {
+        return page;
+    };
+    let now = Looks::of(tree, site, desk.today);
+    let then = Looks::of(&earlier.tree, site, earlier.day);
+    let newest = now.looks.first().and_then(|look| day_of(look, site));
+    let days = [
+        ("then", Said::Day(earlier.day)),
+        ("now", Said::Day(newest.unwrap_or(desk.today))),
+    ];
+    page.days = desk.words.say("page.days-compared", &days);
+    page.verdict_then = Some(earlier.judgement.verdict);
+    page.lines.push(verdict_line(desk, earlier, answer));
+    page.lines.extend(score_line(desk, earlier, answer));
+    page.lines.extend(measure_lines(desk, &then, &now));
+    page.lines.extend(wall_lines(desk, &then, &now));
+    page.findings = findings(desk, &then, &now);
+    page
+}
+
+/// Which visit the newest one is compared with: the days of the looks at a tree, the newest first.
+pub fn days_compared(site: &Site, tree: &Tree) -> Option<(Day, Day)> {
+    let mut days: Vec<Day> = tree
+        .inspections
+        .iter()
+        .filter_map(|look| day_of(look, site))
+        .collect();
+    days.sort_unstable();
+    days.dedup();
+    let now = days.pop()?;
+    Some((days.pop()?, now))
+}
+
+/// A tree as it was seen up to a day.
+pub fn seen_until(site: &Site, tree: &Tree, day: Day) -> Tree {
+    let mut then = tree.clone();
+    then.inspections
+        .retain(|look| day_of(look, site).is_some_and(|of| of <= day));
+    then
+}
+
+fn verdict_line(desk: &PageDesk, earlier: &Earlier, answer: &Judgement) -> ComparedLine {
+    let then = verdict_words(desk, &earlier.judgement);
+    let how = if earlier.signed {
+        "page.judged-signed"
+    } else {
+        "page.judged-anew"
+    };
+    let kind = match answer.verdict.cmp(&earlier.judgement.verdict) {
+        std::cmp::Ordering::Less => ChangeKind::Smaller,
+        std::cmp::Ordering::Equal => ChangeKind::Within,
+        std::cmp::Ordering::Greater => ChangeKind::Larger,
+    };
+    ComparedLine {
+        id: "compare.verdict".to_owned(),
+        label: desk.say("page.verdict"),
+        then: format!("{then} · {}", desk.say(how)),
+        now: verdict_words(desk, answer),
+        change: desk.say(match kind {
+            ChangeKind::Smaller => "page.verdict-lower",
+            ChangeKind::Larger => "page.verdict-better",
+            ChangeKind::Within | ChangeKind::Unknown => "page.unchanged",
+        }),
+        kind,
+    }
+}
+
+/// Scores then and now with their intervals, where both have one.
+fn score_line(desk: &PageDesk, earlier: &Earlier, answer: &Judgement) -> Option<ComparedLine> {
+    let (then, now) = (earlier.judgement.score.as_ref()?, answer.score.as_ref()?);
+    let said = |score: &crate::record::Score| {
+        let parts = [
+            ("points", Said::Count(score.points.into())),
+            ("low", Said::Count(score.low.into())),
+            ("high", Said::Count(score.high.into())),
+        ];
+        desk.words.say("page.score", &parts)
+    };
+    let kind = if now.low > then.high {
+        ChangeKind::Larger
+    } else if now.high < then.low {
+        ChangeKind::Smaller
+    } else {
+        ChangeKind::Within
+    };
+    Some(ComparedLine {
+        id: "compare.score".to_owned(),
+        label: desk.say("page.score-label"),
+        then: said(then),
+        now: said(now),
+        change: desk.say(match kind {
+            ChangeKind::Within => "page.intervals-overlap",
+            _ => "page.intervals-apart",
+        }),
+        kind,
+    })
+}
+
+/// A value with its standard error and words.
+struct Read {
+    value: f64,
+    se: f64,
+    words: String,
+}
+
+fn measure_lines(desk: &PageDesk, then: &Looks, now: &Looks) -> Vec<ComparedLine> {
+    let (words, rules) = (&desk.words, &desk.rules);
+    let girth = |looks: &Looks| {
+        looks.newest(|look| look.girth).map(|girth| Read {
+            value: girth.girth_cm,
+            se: girth.girth_cm * girth_cv(&girth, rules),
+            words: girth_words(words, &girth),
+        })
+    };
+    let height = |looks: &Looks| {
+        looks.newest(|look| look.height).map(|height| Read {
+            value: height.height_m,
+            se: height.height_m * height_cv(&height, rules),
+            words: height_words(words, &height),
+        })
+    };
+    let lean = |looks: &Looks| {
+        looks.newest(|look| look.lean).map(|lean| Read {
+            value: lean.lean_deg,
+            se: lean_se_deg(&lean, rules),
+            words: lean_words(words, &lean),
+        })
+    };
+    let label = |input: &str| desk.say(&format!("input.{input}"));
+    vec![
+        compared(
+            desk,
+            "compare.girth",
+            label("tree.girth"),
+            girth(then),
+            girth(now),
+            Quantity::LengthCm,
+        ),
+        compared(
+            desk,
+            "compare.height",
+            label("tree.height"),
+            height(then),
+            height(now),
+            Quantity::LengthM,
+        ),
+        compared(
+            desk,
+            "compare.lean",
+            label("tree.lean"),
+            lean(then),
+            lean(now),
+            Quantity::AngleDeg,
+        ),
+    ]
+}
+
+/// The thinnest wall read of each section that was read at both looks, or at either.
+fn wall_lines(desk: &PageDesk, then: &Looks, now: &Looks) -> Vec<ComparedLine> {
+    let before = then.all(|look| &look.sections);
+    let mut lines = Vec::new();
+    for section in now.all(|look| &look.sections) {
+        let same = before.iter().rev().find(|one| {
+            (one.height_m - section.height_m).abs() <= SAME_HEIGHT_M && one.id != section.id
+        });
+        let Some(now) = thinnest(desk, section) else {
+            continue;
+        };
+        let height = desk.words.number(section.height_m, Quantity::LengthM);
+        let label = desk
+            .words
+            .say("page.thinnest-wall", &[("height", Said::Text(&height))]);
+        let then = same.and_then(|one| thinnest(desk, one));
+        let id = format!("compare.wall.{}", section.id);
+        lines.push(compared(
+            desk,
+            &id,
+            label,
+            then,
+            Some(now),
+            Quantity::LengthCm,
+        ));
+    }
+    lines
+}
+
+fn thinnest(desk: &PageDesk, section: &StemSection) -> Option<Read> {
+    let readings = section.readings.iter();
+    let least = readings.min_by(|one, other| one.shell_cm.total_cmp(&other.shell_cm))?;
+    let se = shell_se_cm(least, &desk.rules);
+    let wall = desk
+        .words
+        .measure_with_se(least.shell_cm, Some(se), Quantity::LengthCm);
+    Some(Read {
+        value: least.shell_cm,
+        se,
+        words: super::measured::toward(&desk.words, wall, Some(least.bearing_deg)),
+    })
+}
+
+fn compared(
+    desk: &PageDesk,
+    id: &str,
+    label: String,
+    then: Option<Read>,
+    now: Option<Read>,
+    quantity: Quantity,
+) -> ComparedLine {
+    let missing = || desk.say("page.missing");
+    let (kind, change) = match (&then, &now) {
+        (Some(then), Some(now)) => change(desk, then, now, quantity),
+        _ => (ChangeKind::Unknown, String::new()),
+    };
+    ComparedLine {
+        id: id.to_owned(),
+        label,
+        then: then.map_or_else(missing, |read| read.words),
+        now: now.map_or_else(missing, |read| read.words),
+        change,
+        kind,
+    }
+}
+
+/// A change with its 95 % interval; the errors of two visits are independent.
+fn change(desk: &PageDesk, then: &Read, now: &Read, quantity: Quantity) -> (ChangeKind, String) {
+    let by = now.value - then.value;
+    let half = Z95 * libm::hypot(then.se, now.se);
+    let kind = if by.abs() <= half {
+        ChangeKind::Within
+    } else if by > 0.0 {
+        ChangeKind::Larger
+    } else {
+        ChangeKind::Smaller
+    };
+    let key = match kind {
+        ChangeKind::Larger => "page.change-larger",
+        ChangeKind::Smaller => "page.change-smaller",
+        ChangeKind::Within | ChangeKind::Unknown => "page.change-within",
+    };
+    let signed = |value: f64| {
+        let size = desk.words.number(value.abs(), quantity);
+        if value < 0.0 {
+            format!("−{size}")
+        } else {
+            format!("+{size}")
+        }
+    };
+    let said = [
+        ("by", Said::Text(&signed(by))),
+        ("low", Said::Text(&signed(by - half))),
+        ("high", Said::Text(&signed(by + half))),
+    ];
+    (kind, desk.words.say(key, &said))
+}
