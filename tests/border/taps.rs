@@ -5,7 +5,7 @@
 use std::cell::Cell;
 
 use bolewalk_core::pages::{
-    CommandKind, Entry, EntryValue, InputKind, Offer, Page, PageAddress, PartOfWalk, TreePage,
+    CommandKind, Entry, EntryValue, InputKind, Offer, PageAddress, PartOfWalk, TreePage,
 };
 use bolewalk_core::record::{Id, Look, Moment, Verdict};
 
@@ -354,8 +354,6 @@ fn the_same_tree_again_that_day_takes_six_taps() {
         2,
         "the rest stands from the earlier look"
     );
-    let Page::Site(site) = hand.book.page(PageAddress::Site { site }).unwrap() else {
-        panic!("no site");
-    };
+    let site = hand.site_page(&site);
     assert!(site.lines.iter().any(|line| line.words.contains("1:00 PM")));
 }

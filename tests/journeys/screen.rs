@@ -19,7 +19,7 @@ pub struct Shown {
 }
 
 /// What is no word: ids, paths, tokens, states.
-const NO_WORDS: [&str; 16] = [
+const NO_WORDS: [&str; 20] = [
     "id",
     "skill",
     "knot",

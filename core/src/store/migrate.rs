@@ -48,12 +48,38 @@ pub fn migrate(conn: &mut Connection) -> Result<(), BookError> {
 
 #[cfg(test)]
 mod tests {
+    use std::fmt::Write as _;
+
     use super::*;
-    use crate::store::fields;
+    use crate::store::fields::{self, NounFields};
 
     const SCHEMA: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/core/migrations/schema.sql");
     /// Set, `schema.sql` is written instead of compared.
     const WRITE: &str = "BOLEWALK_WRITE_SCHEMA";
+
+    fn table_of(known: &NounFields) -> String {
+        let table = known.place.table;
+        let mut sql = format!(
+            "CREATE TABLE {table} (\n    id TEXT PRIMARY KEY,\n    parent TEXT,\n    site TEXT,\n    ord REAL NOT NULL,\n    gone INTEGER NOT NULL"
+        );
+        for field in &known.fields {
+            write!(
+                sql,
+                ",\n    \"{}\" {}",
+                field.name,
+                field.kind.column_type()
+            )
+            .unwrap();
+        }
+        sql.push_str("\n) STRICT;\n");
+        if known.place.held_by.is_some() {
+            writeln!(sql, "CREATE INDEX {table}_parent ON {table} (parent);").unwrap();
+        }
+        if known.in_site {
+            writeln!(sql, "CREATE INDEX {table}_site ON {table} (site);").unwrap();
+        }
+        sql
+    }
 
     fn fresh() -> Connection {
         let mut conn = Connection::open_in_memory().unwrap();
