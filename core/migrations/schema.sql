@@ -164,6 +164,16 @@ CREATE TABLE logged_climb (
     "with_whom" TEXT,
     "note" TEXT
 ) STRICT;
+CREATE TABLE near_miss (
+    id TEXT PRIMARY KEY,
+    parent TEXT,
+    site TEXT,
+    ord REAL NOT NULL,
+    gone INTEGER NOT NULL,
+    "what" TEXT,
+    "at" TEXT,
+    "by" TEXT
+) STRICT;
 CREATE TABLE overhead_line (
     id TEXT PRIMARY KEY,
     parent TEXT,
@@ -412,6 +422,8 @@ CREATE INDEX inspection_parent ON inspection (parent);
 CREATE INDEX inspection_site ON inspection (site);
 CREATE INDEX judgement_cache_site ON judgement_cache (site);
 CREATE INDEX logged_climb_parent ON logged_climb (parent);
+CREATE INDEX near_miss_parent ON near_miss (parent);
+CREATE INDEX near_miss_site ON near_miss (site);
 CREATE INDEX overhead_line_parent ON overhead_line (parent);
 CREATE INDEX overhead_line_site ON overhead_line (site);
 CREATE INDEX own_edit_site ON own_edit (site, no);

@@ -80,7 +80,9 @@ fn a_change_within_its_uncertainty_is_said_to_be_within_it() {
     let girth = line("compare.girth");
     assert_eq!(girth.kind, ChangeKind::Within);
     assert!(
-        girth.change.starts_with("+2 cm (−4 cm to +8 cm): within"),
+        girth
+            .change
+            .starts_with("+2 cm (−3.6 cm to +7.6 cm): within"),
         "{}",
         girth.change
     );

@@ -111,7 +111,7 @@ fn a_height_from_two_positions_and_a_lean_from_two_sides() {
     );
     let upright = [("lean.upright", EntryValue::YesNo { yes: true })];
     let said = rehearsed(&hand, CommandKind::RecordLeanByEye, &inspection, &upright).0;
-    assert_eq!(said, "upright");
+    assert_eq!(said, "upright, by eye");
     let (_, open) = rehearsed(&hand, CommandKind::RecordLeanByEye, &inspection, &[]);
     assert_eq!(open[0].1, "Upright, or how far does it lean?");
 }

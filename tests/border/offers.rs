@@ -67,7 +67,7 @@ fn candidates(input: &OfferedInput) -> Vec<EntryValue> {
 }
 
 /// Refusals that a person can meet for entries which each fit by themselves.
-const MAY_BE_REFUSED: [&str; 9] = [
+const MAY_BE_REFUSED: [&str; 10] = [
     "fault.grade-without-sentence",
     "fault.name-twice",
     "fault.signs-off-self",
@@ -75,6 +75,7 @@ const MAY_BE_REFUSED: [&str; 9] = [
     "fault.tag-twice",
     "fault.thunder-both",
     "fault.top-below-base",
+    "fault.comes-out-of-range",
     "fault.wall-beyond-middle",
     "fault.needed",
 ];

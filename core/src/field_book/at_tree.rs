@@ -198,10 +198,14 @@ impl Inner {
         if let Some(way) = entered.value("tree.way").filter(|way| !way.is_null()) {
             after_tree.way = Some(serde_json::from_value(way.clone()).map_err(defect)?);
         }
-        let height = entered
-            .text("triage.size")
-            .and_then(SizeClass::of_id)
-            .map(by_size);
+        // A glance never replaces what was measured.
+        let measured = at
+            .tree
+            .inspections
+            .iter()
+            .any(|look| look.level == InspectionLevel::FullCheck && look.height.is_some());
+        let size = entered.text("triage.size").and_then(SizeClass::of_id);
+        let height = size.filter(|_| !measured).map(by_size);
         let (before_tree, id) = (at.tree.clone(), at.tree.id.clone());
         let change_tree =
             |edit: &mut Edit<'_>| set_changed(edit, Noun::Tree, &id, &before_tree, &after_tree);

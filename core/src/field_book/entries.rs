@@ -5,7 +5,7 @@ use serde_json::{Value, json};
 use super::fill::defect;
 use super::position::{mean_fix, on_earth, one_fix, typed_place};
 use crate::error::BookError;
-use crate::pages::{Ask, AskKind, CommandKind, Entry, EntryValue, asks_of, choice_ids};
+use crate::pages::{Ask, AskKind, CommandKind, Entry, EntryValue, SizeClass, asks_of, choice_ids};
 use crate::record::{Fault, LatLon, NumberField, Quantity};
 use crate::words::Words;
 
@@ -176,6 +176,10 @@ fn value_of(ask: &Ask, value: &EntryValue, words: &Words) -> Result<Value, Misre
             }
             json!(ids)
         }
+        (AskKind::SizeClass, EntryValue::Choice { id }) => match SizeClass::of_id(id) {
+            Some(class) => json!(class.id()),
+            None => return Err(no_choice(ask, id).into()),
+        },
         (AskKind::OneOf(_), EntryValue::Choice { id }) => text_or_null(id),
         (AskKind::SomeOf(_), EntryValue::Choices { ids }) => json!(ids),
         (AskKind::Text(most) | AskKind::Species(most), EntryValue::Words { text }) => {

@@ -100,7 +100,7 @@ impl Measuring<'_> {
             self.angle("height.up", entered),
             self.angle("height.down", entered),
         );
-        self.as_height(height, HeightMethod::Tangent)
+        self.as_height(height, "height.up", HeightMethod::Tangent)
     }
 
     fn height_from_two_positions(&self, entered: &Entered) -> Result<Height, Fault> {
@@ -110,7 +110,7 @@ impl Measuring<'_> {
             self.angle("height.far", entered),
             self.angle("height.down", entered),
         );
-        self.as_height(height, HeightMethod::TwoPositions)
+        self.as_height(height, "height.near", HeightMethod::TwoPositions)
     }
 
     fn lean_two_sides(&self, entered: &Entered) -> Result<Lean, Fault> {
@@ -161,11 +161,12 @@ impl Measuring<'_> {
     fn as_height(
         &self,
         height: Result<Measured, Fault>,
+        input: &str,
         method: HeightMethod,
     ) -> Result<Height, Fault> {
         let height = height.map_err(at_input)?;
         if !HEIGHT_M.allows(height.value) {
-            return Err(self.out_of_range("height.up", height.value, &HEIGHT_M));
+            return Err(self.out_of_range(input, height.value, &HEIGHT_M));
         }
         Ok(Height {
             height_m: height.value,
@@ -177,7 +178,7 @@ impl Measuring<'_> {
     fn out_of_range(&self, input: &str, value: f64, field: &NumberField) -> Fault {
         let found = self.words.number(value, field.quantity);
         Fault::new(
-            "fault.out-of-range",
+            "fault.comes-out-of-range",
             input,
             found,
             self.words.range_of(field),

@@ -69,6 +69,7 @@ fn fill_inspection(seen: &mut Inspection) {
     fill_list!(plans);
     fill_list!(photos);
     fill_list!(risks);
+    fill_list!(near_misses);
     for section in &mut seen.sections {
         let owner = section.id.clone();
         for (index, reading) in section.readings.iter_mut().enumerate() {
@@ -199,6 +200,10 @@ fn exchange_inspection(
     for photo in &mut seen.photos {
         own(&mut photo.id, "photo");
         own(&mut photo.finding, "finding");
+    }
+    for near_miss in &mut seen.near_misses {
+        own(&mut near_miss.id, "near_miss");
+        of_book(&mut near_miss.by, "person");
     }
     for risk in &mut seen.risks {
         own(&mut risk.id, "risk");

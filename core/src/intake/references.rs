@@ -92,6 +92,10 @@ impl Known {
             let place = format!("{place}/risks/{index}/target");
             leads(&risk.target, &self.targets, &place, faults);
         }
+        for (index, near_miss) in seen.near_misses.iter().enumerate() {
+            let place = format!("{place}/near_misses/{index}/by");
+            self.person(&near_miss.by, &place, faults);
+        }
         self.within(seen, place, faults);
     }
 

@@ -40,12 +40,15 @@ impl<'a> TreeCase<'a> {
         &self.seen.look
     }
 
-    /// Every finding, in the order it was recorded.
+    /// Every finding, in the order it was recorded. A hanger that a named person took down is gone.
     pub(crate) fn defects(&self) -> impl Iterator<Item = Defect<'a>> + '_ {
-        self.seen.look.findings.iter().map(|finding| Defect {
+        let all = self.seen.look.findings.iter().map(|finding| Defect {
             finding,
             kind: self.site.book.kind(&finding.code),
             grade: self.grade_of(finding),
+        });
+        all.filter(|defect| {
+            defect.kind != DefectKind::Hanger || defect.finding.cleared_by.is_empty()
         })
     }
 

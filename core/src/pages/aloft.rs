@@ -5,7 +5,7 @@ use super::command_kind::CommandKind as C;
 use super::desk::PageDesk;
 use super::line::{PageLine, PageRecord};
 use super::looks::Looks;
-use super::offer::Offer;
+use super::offer::{InputKind, Offer};
 use super::page::PageAddress;
 use super::site::verdict_words;
 use super::tree_records::{finding_detail, plan_records, work_detail};
@@ -94,7 +94,17 @@ pub fn aloft_page(
 fn plans(desk: &PageDesk, looks: &Looks) -> Vec<PageRecord> {
     let mut records = plan_records(desk, looks);
     for record in &mut records {
-        let land = desk.offer(C::LandElsewhere, &record.id, None);
+        let mut land = desk.offer(C::LandElsewhere, &record.id, None);
+        // The anchors of the look that the plan belongs to.
+        let own = looks.looks.iter().find(|look| {
+            let mut plans = look.plans.iter();
+            plans.any(|plan| plan.id == record.id)
+        });
+        for input in &mut land.inputs {
+            if let (InputKind::Choice { choices }, Some(look)) = (&mut input.kind, own) {
+                *choices = desk.anchor_choices(look);
+            }
+        }
         record.offers.retain(|offer| offer.command == C::ChangePlan);
         record.offers.insert(0, land);
     }

@@ -4,7 +4,7 @@ use super::ask::Listed;
 use super::desk::PageDesk;
 use super::offer::OfferedChoice;
 use crate::judge::codebook::bars_on_sight;
-use crate::record::{AnchorPoint, DefectCode, DefectKind, Id};
+use crate::record::{AnchorPoint, DefectCode, DefectKind, Id, Inspection};
 
 /// What is met most often after a storm leads the tiles (common practice, no source).
 const FIRST_STOPS: [DefectKind; 5] = [
@@ -42,11 +42,7 @@ impl PageDesk<'_> {
             Listed::Trees => site
                 .map(|site| site.trees.iter().map(|t| plain(&t.id, &t.tag)).collect())
                 .unwrap_or_default(),
-            Listed::Anchors => {
-                let anchors = seen.map_or(&[][..], |seen| &seen.anchors);
-                let named = anchors.iter().map(|a| plain(&a.id, &self.anchor_name(a)));
-                named.collect()
-            }
+            Listed::Anchors => seen.map_or_else(Vec::new, |seen| self.anchor_choices(seen)),
             Listed::Findings => {
                 let findings = seen.map_or(&[][..], |seen| &seen.findings);
                 let named = findings
@@ -56,6 +52,16 @@ impl PageDesk<'_> {
             }
             Listed::RuleSets => vec![plain(&Id::from("us"), &self.say("rule-set.us"))],
         }
+    }
+
+    /// The anchors of a look.
+    pub(super) fn anchor_choices(&self, look: &Inspection) -> Vec<OfferedChoice> {
+        let named = look.anchors.iter().map(|anchor| OfferedChoice {
+            id: anchor.id.0.clone(),
+            words: self.anchor_name(anchor),
+            help: String::new(),
+        });
+        named.collect()
     }
 
     /// What bars climbing at sight, the most frequent first, each with the sentence of its gravest

@@ -27,6 +27,14 @@ const SIGHT_DEG: NumberField = NumberField {
     max: 85.0,
     step: 0.5,
 };
+/// Angle to the top from one of two positions: above the horizontal.
+const RISE_DEG: NumberField = NumberField {
+    id: "height.rise_deg",
+    quantity: Quantity::AngleDeg,
+    min: 1.0,
+    max: 85.0,
+    step: 0.5,
+};
 /// Lean seen from one side, toward the bearing named or away from it.
 const LEAN_SEEN_DEG: NumberField = NumberField {
     id: "lean.seen_deg",
@@ -46,11 +54,11 @@ pub(super) const UPRIGHT: Ask = Ask::of("lean.upright", "", AskKind::YesNo);
 pub(super) const HEIGHT_BY_ANGLES: &[Ask] = &[DISTANCE, DISTANCE_BY, UP, DOWN];
 
 pub(super) const HEIGHT_FROM_TWO_POSITIONS: &[Ask] = &[
-    Ask::needed("height.near", "", AskKind::Angle(&SIGHT_DEG)),
+    Ask::needed("height.near", "", AskKind::Angle(&RISE_DEG)),
     DOWN,
     Ask::needed("height.apart", "", AskKind::Number(&APART_M)),
     DISTANCE_BY,
-    Ask::needed("height.far", "", AskKind::Angle(&SIGHT_DEG)),
+    Ask::needed("height.far", "", AskKind::Angle(&RISE_DEG)),
 ];
 
 pub(super) const LEAN_FROM_TWO_SIDES: &[Ask] = &[
