@@ -1,8 +1,8 @@
 //! The exported object as a shell meets it: errors, long work, what is kept, what is offered.
 
-mod crew_and_gear;
 mod aloft;
 mod compared;
+mod crew_and_gear;
 mod errors;
 mod finding_sites;
 mod kept;
