@@ -98,8 +98,8 @@ fn a_change_within_its_uncertainty_is_said_to_be_within_it() {
         .collect();
     let expected = [
         ("dead limb or top", FindingFate::Newly),
-        ("decay", FindingFate::Worse),
-        ("wound", FindingFate::NotFound),
+        ("decay or cavity", FindingFate::Worse),
+        ("old wound, bark lost", FindingFate::NotFound),
         ("hanger", FindingFate::NotLookedAt),
     ];
     let expected: Vec<_> = expected

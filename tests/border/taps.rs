@@ -192,7 +192,7 @@ fn a_triage_takes_ten_taps_from_the_list_of_trees() {
     assert!(page.title.contains("northern red oak"), "{}", page.title);
     let mut lines = page.lines.iter();
     let height = lines.find(|line| line.id == "tree.height").unwrap();
-    assert_eq!(height.words, "16 m ± 3 m · by eye");
+    assert_eq!(height.words, "16.0 m ± 3.0 m · by eye");
     let open: Vec<&str> = page.gaps.iter().map(String::as_str).collect();
     assert_eq!(open.len(), 1, "only the full check is left: {open:?}");
     hand.act(CommandKind::Undo, &site, &[]).unwrap();
