@@ -1,5 +1,6 @@
 //! Runs every journey on the core, through the exported object alone.
 
+mod entered;
 mod screen;
 mod steps;
 mod walker;

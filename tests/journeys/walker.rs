@@ -5,12 +5,13 @@ use std::sync::Arc;
 
 use bolewalk_core::error::BookError;
 use bolewalk_core::field_book::{FieldBook, FixedClock, MapFileKind, PackTaken};
-use bolewalk_core::pages::{CommandKind, Entry, EntryValue, Page, PageAddress, SensedFix};
-use bolewalk_core::record::{LatLon, Moment};
+use bolewalk_core::pages::{CommandKind, Entry, EntryValue, Page, PageAddress};
+use bolewalk_core::record::Moment;
 use serde_json::Value;
 
+use super::entered::{entered_value, sensed_value};
 use super::screen::{Screen, Shown};
-use super::steps::{Fault, Journey, Sensed, Step, Units};
+use super::steps::{Fault, Journey, Step, Units};
 
 /// Whoever walks a journey: the open book and the page in front.
 pub struct Walker {
@@ -312,92 +313,6 @@ fn entries(offer: &Value, step: &Step) -> Result<Vec<Entry>, String> {
         });
     }
     Ok(entries)
-}
-
-fn entered_value(kind: &Value, entered: &toml::Value) -> Result<EntryValue, String> {
-    let text = || match entered {
-        toml::Value::String(text) => text.clone(),
-        other => other.to_string(),
-    };
-    let choice = |wanted: &str| {
-        let choices = kind["choices"].as_array().unwrap();
-        let found = choices
-            .iter()
-            .find(|choice| choice["id"] == wanted || choice["words"] == wanted);
-        match found {
-            Some(choice) => Ok(choice["id"].as_str().unwrap().to_owned()),
-            None if wanted.is_empty() => Ok(String::new()),
-            None => Err(format!("“{wanted}” is none of the choices")),
-        }
-    };
-    Ok(match kind["kind"].as_str().unwrap() {
-        "number" | "bearing" | "tilt" => EntryValue::Number { typed: text() },
-        "choice" => EntryValue::Choice {
-            id: choice(&text())?,
-        },
-        "choices" => {
-            let several = entered.as_array().ok_or("several choices are a list")?;
-            let ids = several.iter().map(|one| choice(one.as_str().unwrap_or("")));
-            EntryValue::Choices {
-                ids: ids.collect::<Result<_, String>>()?,
-            }
-        }
-        "search" => {
-            let first = kind["first"].as_array().unwrap();
-            let at_hand = first.iter().find(|choice| choice["words"] == text());
-            match at_hand {
-                Some(choice) => EntryValue::Choice {
-                    id: choice["id"].as_str().unwrap().to_owned(),
-                },
-                None => EntryValue::Words { text: text() },
-            }
-        }
-        "words" | "on_day" | "fix" => EntryValue::Words { text: text() },
-        "yes_no" => EntryValue::YesNo {
-            yes: entered.as_bool().ok_or("yes and no are true and false")?,
-        },
-        other => return Err(format!("a {other} is sensed, not entered")),
-    })
-}
-
-fn sensed_value(sensed: &Sensed) -> Result<EntryValue, String> {
-    if let Some([lat_deg, lon_deg, accuracy_m]) = sensed.fix {
-        return Ok(EntryValue::Fix {
-            lat_deg,
-            lon_deg,
-            accuracy_m: Some(accuracy_m),
-        });
-    }
-    if let Some(fixes) = &sensed.fixes {
-        let fix = |[lat_deg, lon_deg, accuracy_m, at_s]: &[f64; 4]| SensedFix {
-            lat_deg: *lat_deg,
-            lon_deg: *lon_deg,
-            accuracy_m: Some(*accuracy_m),
-            at_ms: (*at_s * 1000.0) as i64,
-        };
-        return Ok(EntryValue::Fixes {
-            fixes: fixes.iter().map(fix).collect(),
-            since_ms: 0,
-        });
-    }
-    if let Some(degrees) = sensed.tilt {
-        return Ok(EntryValue::Tilt { degrees });
-    }
-    if let Some(degrees) = sensed.bearing {
-        return Ok(EntryValue::Bearing { degrees });
-    }
-    if let Some(photo) = &sensed.photo {
-        let path = super::root().join(photo).display().to_string();
-        return Ok(EntryValue::PhotoFile { path });
-    }
-    let outline = sensed.outline.as_ref().ok_or("nothing was sensed")?;
-    let point = |[lat_deg, lon_deg]: &[f64; 2]| LatLon {
-        lat_deg: *lat_deg,
-        lon_deg: *lon_deg,
-    };
-    Ok(EntryValue::Outline {
-        points: outline.iter().map(point).collect(),
-    })
 }
 
 /// A moment as RFC 3339 writes it.
