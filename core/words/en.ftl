@@ -1364,7 +1364,6 @@ done-land = The plan goes over this anchor now.
 done-shock = Out of use. Undo brings it back.
 done-finish = Done.
 done-leave = Noted for the client.
-done-set = Set.
 done-forget_limbs = Limbs taken out.
 done-sign = Signed.
 done-import = Brought in.

@@ -1391,7 +1391,6 @@ done-land = El plan pasa ahora por este anclaje.
 done-shock = Fuera de uso. Deshacer lo devuelve.
 done-finish = Hecho.
 done-leave = Anotado para el cliente.
-done-set = Fijado.
 done-forget_limbs = Ramas quitadas.
 done-sign = Firmado.
 done-import = Incorporado.
