@@ -5,6 +5,7 @@
   build.py check                         compiles with warnings as errors, links, then looks for what neither finds
   build.py test [CLASS[#METHOD] ...]     the tests on real framework code and the real core; all of them, or those named
   build.py apk                           shrinks with R8, signs with a debug key, and looks into the dex
+  build.py minified [--no-rules]         runs the shrunk app; without our rules for R8 it must fail
   build.py main                          compiles only
   build.py bindings                      builds the core and its bindings, and prints their folder
 
@@ -68,29 +69,38 @@ def main(kind='debug'):
     return [app, r, book]
 
 
-def test(names):
-    app, scopes = main(), lock()
-    jars = [*app, *class_path(for_tests(scopes))]
-    classes = kotlin('tests', [TESTS / 'kotlin'], [*jars, path(FRAMEWORK)], BUILD / 'classes/tests', [app[0]],
-                     ['-Werror', f'-Xfriend-paths={app[0]}'])
-    settings = BUILD / 'settings/com/android/tools/test_config.properties'
-    settings.parent.mkdir(parents=True, exist_ok=True)
-    settings.write_text(f'android_merged_manifest={BUILD}/debug/AndroidManifest.xml\n'
-                        f'android_resource_apk={BUILD}/debug/resources.apk\nandroid_custom_package={resources.NAMESPACE}\n')
+def settings(kind):
+    """The folder that tells the test framework where manifest and resources of a build lie."""
+    folder = BUILD / 'settings' / kind
+    file = folder / 'com/android/tools/test_config.properties'
+    file.parent.mkdir(parents=True, exist_ok=True)
+    file.write_text(f'android_merged_manifest={BUILD}/{kind}/AndroidManifest.xml\n'
+                    f'android_resource_apk={BUILD}/{kind}/resources.apk\nandroid_custom_package={resources.NAMESPACE}\n')
+    return folder
+
+
+def jvm():
+    """The machine that tests run on: with the framework at hand, the core's library, and what both look into."""
     frameworks = BUILD / 'frameworks'
     frameworks.mkdir(exist_ok=True)
     for package in TO_RUN.values():
         if not (at := frameworks / path(package).name).exists():
             at.symlink_to(path(package))
+    return [*JVM, '-Xmx3g', f'-Djna.library.path={bindings()}/lib', f'-Dbolewalk.root={REPOSITORY}',
+            '-Drobolectric.offline=true', f'-Drobolectric.dependency.dir={frameworks}', '-Drobolectric.graphicsMode=NATIVE',
+            '-Drobolectric.pixelCopyRenderMode=hardware', f'-Dbolewalk.pictures={BUILD}/pictures',
+            *(f'--add-opens=java.base/java.{name}=ALL-UNNAMED' for name in ('lang', 'util', 'io'))]
+
+
+def test(names):
+    app, scopes = main(), lock()
+    jars = [*app, *class_path(for_tests(scopes))]
+    classes = kotlin('tests', [TESTS / 'kotlin'], [*jars, path(FRAMEWORK)], BUILD / 'classes/tests', [app[0]],
+                     ['-Werror', f'-Xfriend-paths={app[0]}'])
     names = names or ['.'.join(file.relative_to(TESTS / 'kotlin').with_suffix('').parts)
                       for file in sorted(TESTS.rglob('*Test.kt'))]
-    wanted = [classes, BUILD / 'settings', TESTS / 'resources', *jars, path(FRAMEWORK)]  # the framework comes last
-    sys.exit(subprocess.call([
-        *JVM, '-Xmx3g', f'-Djna.library.path={bindings()}/lib', f'-Dbolewalk.root={REPOSITORY}',
-        '-Drobolectric.offline=true', f'-Drobolectric.dependency.dir={frameworks}', '-Drobolectric.graphicsMode=NATIVE',
-        '-Drobolectric.pixelCopyRenderMode=hardware', f'-Dbolewalk.pictures={BUILD}/pictures',
-        *(f'--add-opens=java.base/java.{name}=ALL-UNNAMED' for name in ('lang', 'util', 'io')),
-        '-cp', ':'.join(map(str, wanted)), f'{resources.NAMESPACE}.RunTests', *names]))
+    wanted = [classes, settings('debug'), TESTS / 'resources', *jars, path(FRAMEWORK)]  # the framework comes last
+    sys.exit(subprocess.call([*jvm(), '-cp', ':'.join(map(str, wanted)), f'{resources.NAMESPACE}.RunTests', *names]))
 
 
 if __name__ == '__main__':
@@ -101,7 +111,10 @@ if __name__ == '__main__':
             main()
         case ['apk']:
             import apk
-            apk.build(main('release'), bindings())
+            apk.build(main(), bindings())
+        case ['minified', *options] if options in ([], ['--no-rules']):
+            import minified
+            minified.main(main(), jvm(), settings, not options)
         case ['bindings']:
             print(bindings())
         case ['check']:

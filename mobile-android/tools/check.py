@@ -8,7 +8,8 @@ import sys
 import xml.etree.ElementTree as ET
 import zipfile
 
-from packages import BUILD, R8, ROOT, TO_RUN, VERSIONS, class_path, lock, path
+import resources
+from packages import BUILD, R8, ROOT, TO_RUN, VERSIONS, class_path, gradle_value, lock, path
 from resources import ANDROID, SOURCES
 from steps import step
 
@@ -47,8 +48,19 @@ def wrong_manifest():
     for permission in sorted(set(re.findall(r'Manifest\.permission\.([A-Z_]+)', code))):
         if f'android.permission.{permission}' not in asked:
             yield f'manifest: {permission} is used and not declared'
-    if 'android.permission.INTERNET' in asked:
-        yield 'manifest: nothing leaves the phone by itself, so no network permission'
+
+
+def wrong_release(file):
+    """The merged manifest of the app as it is given away: what our own and the libraries' manifests ask for together."""
+    manifest = ET.parse(file).getroot()
+    allowed = {f'android.permission.{one}' for one in ('ACCESS_FINE_LOCATION', 'ACCESS_COARSE_LOCATION', 'CAMERA')}
+    allowed.add(gradle_value('applicationId') + '.DYNAMIC_RECEIVER_NOT_EXPORTED_PERMISSION')
+    for permission in sorted({one.get(ANDROID + 'name') for one in manifest.iter('uses-permission')} - allowed):
+        yield f'manifest: {permission} is asked for; nothing leaves the phone by itself, and no more is read than the work needs'
+    for component in manifest.find('application'):
+        name = component.get(ANDROID + 'name')
+        if component.get(ANDROID + 'exported') == 'true' and not component.get(ANDROID + 'permission') and not name.endswith('.MainActivity'):
+            yield f'manifest: {name} is open to every app'
 
 
 def newer_calls(app, r, book):
@@ -70,7 +82,8 @@ def newer_calls(app, r, book):
 
 
 def run_checks(compiled):
-    if wrong := [*wrong_words(), *wrong_manifest()]:
+    resources.link('release', lock()['main'])
+    if wrong := [*wrong_words(), *wrong_manifest(), *wrong_release(BUILD / 'release/AndroidManifest.xml')]:
         sys.exit('\n'.join(wrong))
     step('newer calls', [compiled[0], compiled[2], ROOT / 'tools'], lambda: newer_calls(*compiled))
     print('ok: warnings, words, manifest, calls newer than the oldest system')

@@ -5,15 +5,22 @@ import android.content.Context
 import androidx.activity.ComponentActivity
 import bolewalk.app.device.Device
 import bolewalk.app.device.phoneDevice
+import bolewalk.app.device.sweepLeftovers
 import bolewalk.app.field.BookKeeper
 import bolewalk.app.field.FieldModel
 import bolewalk.book.FieldBook
 import java.io.File
 import java.util.UUID
+import kotlin.concurrent.thread
 
 /** Holds the one open field book of the phone. */
 open class BolewalkApplication : Application() {
     val keeper: BookKeeper by lazy { BookKeeper(::openBook) }
+
+    override fun onCreate() {
+        super.onCreate()
+        thread(isDaemon = true) { sweepLeftovers(this) }
+    }
 
     /** The field book lies in a folder of its own, so that a new phone can take it over whole. */
     protected open fun openBook(): FieldBook =

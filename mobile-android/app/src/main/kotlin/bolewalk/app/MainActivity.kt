@@ -1,5 +1,6 @@
 package bolewalk.app
 
+import android.content.Intent
 import android.os.Bundle
 import androidx.activity.ComponentActivity
 import androidx.activity.compose.BackHandler
@@ -13,6 +14,7 @@ import androidx.lifecycle.createSavedStateHandle
 import androidx.lifecycle.viewmodel.initializer
 import androidx.lifecycle.viewmodel.viewModelFactory
 import bolewalk.app.device.LocalDevice
+import bolewalk.app.device.takeHandedIn
 import bolewalk.app.field.FieldModel
 import bolewalk.app.field.Papers
 import bolewalk.app.look.BolewalkTheme
@@ -34,15 +36,21 @@ class MainActivity : ComponentActivity() {
         super.onCreate(savedInstanceState)
         enableEdgeToEdge()
         val device = (application as BolewalkApplication).deviceOf(this, field)
+        if (savedInstanceState == null) takeHandedIn(this, intent, field)
         setContent {
             val state by field.state.collectAsStateWithLifecycle()
             CompositionLocalProvider(LocalDevice provides device) {
                 BolewalkTheme {
-                    BackHandler(state.form != null || state.way.size > 1) { field.back() }
+                    BackHandler(state.handedIn != null || state.form != null || state.way.size > 1) { field.back() }
                     FieldScreen(state, field)
                 }
             }
         }
+    }
+
+    override fun onNewIntent(intent: Intent) {
+        super.onNewIntent(intent)
+        takeHandedIn(this, intent, field)
     }
 
     /** The day may have changed meanwhile. */

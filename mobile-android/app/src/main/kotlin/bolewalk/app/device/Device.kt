@@ -1,6 +1,8 @@
 package bolewalk.app.device
 
+import android.graphics.SurfaceTexture
 import androidx.compose.runtime.staticCompositionLocalOf
+import kotlin.math.abs
 
 /** What the phone senses and reaches: small parts, each with a double for tests. */
 class Device(
@@ -9,27 +11,40 @@ class Device(
     val camera: Camera,
     val files: FilePicker,
     val sharing: Sharing,
+    val sight: Sight = Sight { _, hear ->
+        hear(Heard.Lacking)
+        Listening {}
+    },
+    val settings: SystemSettings = SystemSettings { false },
 )
 
 val LocalDevice = staticCompositionLocalOf<Device> { error("no device") }
 
-/** A position as the receiver gave it: degrees, and the radius in metres that holds the true place with 68 %. */
-data class PlaceFix(val latDeg: Double, val lonDeg: Double, val accuracyM: Double?)
+/** A position as the receiver gave it: degrees, the radius in metres that holds the true place with 68 %, and when. */
+data class PlaceFix(val latDeg: Double, val lonDeg: Double, val accuracyM: Double?, val atMs: Long = 0)
 
-/** How the phone is held: degrees above the horizon of its line of sight, and degrees from true north. */
-data class HowHeld(val tiltDeg: Double, val bearingDeg: Double)
+/** How the phone is held: degrees above the horizon of its line of sight, degrees from north (true north where the
+ *  phone knows where it is), degrees between its long edge and the plumb line, and what of these is seen in the picture:
+ *  its turn about the line of sight. */
+data class HowHeld(val tiltDeg: Double, val bearingDeg: Double, val edgeDeg: Double = abs(tiltDeg), val rollDeg: Double = edgeDeg)
+
+/** The camera's live picture: its sides in pixels as the sensor lies, and the turn that sets it upright, in degrees. */
+data class SightPicture(val width: Int, val height: Int, val turnDeg: Int)
 
 /** What a sense says while it is listened to. */
 sealed interface Heard<out T> {
     data class Value<T>(val value: T) : Heard<T>
 
+    /** It works, and has nothing to say yet. */
+    data object Waiting : Heard<Nothing>
+
     /** The person refused the permission. */
     data object Refused : Heard<Nothing>
 
-    /** It is switched off on this phone. */
+    /** It is switched off on this phone, or another app holds it. */
     data object Off : Heard<Nothing>
 
-    /** This phone has no such sensor. */
+    /** This phone has no such sensor, or one that sends no numbers. */
     data object Lacking : Heard<Nothing>
 }
 
@@ -38,14 +53,23 @@ fun interface Listening {
     fun stop()
 }
 
-/** Where the phone is; asks for its permission when first listened to. */
+/** Where the phone is. */
 fun interface PositionSense {
+    /** Every fix of the receiver. Asks for the permission where it was not given yet. */
     fun listen(hear: (Heard<PlaceFix>) -> Unit): Listening
+
+    /** Where the phone last knew to be; asks nobody. */
+    fun known(): PlaceFix? = null
 }
 
 /** How the phone is held. */
 fun interface HeldSense {
     fun listen(hear: (Heard<HowHeld>) -> Unit): Listening
+}
+
+/** What the camera at the phone's back sees, live: for aiming, nothing is kept. Asks for its permission when first used. */
+fun interface Sight {
+    fun watch(on: SurfaceTexture, hear: (Heard<SightPicture>) -> Unit): Listening
 }
 
 /** The system's camera. The photo lies at [path] when the field model hears that it arrived. */
@@ -63,4 +87,12 @@ interface FilePicker {
 /** Hands a file to another app; false where no app takes it. */
 fun interface Sharing {
     fun hand(path: String): Boolean
+}
+
+/** Where the person can lift a refusal. */
+enum class Setting { POSITION, PERMISSIONS }
+
+/** Opens the system's settings; false where there are none. */
+fun interface SystemSettings {
+    fun open(setting: Setting): Boolean
 }

@@ -13,6 +13,7 @@ import bolewalk.book.EntryValue
 import bolewalk.book.FieldBook
 import bolewalk.book.Offer
 import bolewalk.book.PageAddress
+import java.io.File
 import kotlinx.coroutines.Job
 import kotlinx.coroutines.delay
 import kotlinx.coroutines.flow.MutableStateFlow
@@ -24,7 +25,7 @@ import kotlinx.coroutines.launch
 /** Asks the core for pages and carries out what it offers. It alone touches the bindings' object. */
 class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, private val papers: Papers) : ViewModel() {
     private val kept = Kept(saved)
-    private val now = MutableStateFlow(FieldState(kept.way))
+    private val now = MutableStateFlow(FieldState(kept.way, handedIn = kept.handedIn))
     val state: StateFlow<FieldState> = now.asStateFlow()
 
     /** Numbers the questions for a page: an answer to an older one is stale. */
@@ -41,8 +42,12 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
         go(if (at >= 0) way.take(at + 1) else way + address)
     }
 
-    /** Closes what is open: the form, else the page. False on the last page. */
+    /** Closes what is open: the question about a file handed in, the form, else the page. False on the last page. */
     fun back(): Boolean {
+        if (now.value.handedIn != null) {
+            leaveHandedIn()
+            return true
+        }
         if (now.value.form != null) {
             close()
             return true
@@ -221,6 +226,26 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
             null, is Way.Step, is Way.Make, is Way.Change, is Way.Remove, is Way.Write, is Way.Backup ->
                 enter(awaited.into, EntryValue.PhotoFile(awaited.path))
         }
+    }
+
+    /** Another app handed a file in: the person is asked first. */
+    fun offerHandedIn(command: CommandKind, path: String, name: String) = hold(HandedIn(command, path, name))
+
+    fun takeHandedIn() {
+        val handed = now.value.handedIn ?: return
+        hold(null)
+        arrived(Awaited(handed.command.name, handed.path))
+    }
+
+    fun leaveHandedIn() {
+        val left = now.value.handedIn ?: return
+        hold(null)
+        File(left.path).delete()
+    }
+
+    private fun hold(handed: HandedIn?) {
+        kept.handedIn = handed
+        now.update { it.copy(handedIn = handed) }
     }
 
     /** The day may have changed, or another app the files: asks anew. */

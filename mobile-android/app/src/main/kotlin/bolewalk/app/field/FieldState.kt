@@ -1,5 +1,6 @@
 package bolewalk.app.field
 
+import bolewalk.book.CommandKind
 import bolewalk.book.EntryValue
 import bolewalk.book.HowFarItIs
 import bolewalk.book.Offer
@@ -23,11 +24,16 @@ data class FieldState(
     val work: HowFarItIs? = null,
     /** A file that long work wrote, to be handed on. */
     val written: String? = null,
+    /** A file that another app handed in; the person has not said yet whether to take it. */
+    val handedIn: HandedIn? = null,
     /** How many answers are still to come. */
     val pending: Int = 0,
 ) {
     val address: PageAddress get() = way.last()
 }
+
+/** A file from another app: the command that takes it in, where it lies, and the name that app gave it. */
+data class HandedIn(val command: CommandKind, val path: String, val name: String)
 
 /** What a command did, or why it was refused and what to do. */
 data class Said(val words: String, val refused: Boolean)

@@ -1,6 +1,7 @@
 package bolewalk.app.field
 
 import androidx.lifecycle.SavedStateHandle
+import bolewalk.book.CommandKind
 import bolewalk.book.Entry
 import bolewalk.book.EntryValue
 import bolewalk.book.FfiConverterRustBuffer
@@ -41,6 +42,16 @@ class Kept(private val saved: SavedStateHandle) {
             saved[AWAITED] = awaited?.let { arrayOf(it.into, it.path) }
         }
 
+    /** What another app handed in, until the person says whether to take it. */
+    var handedIn: HandedIn?
+        get() {
+            val (command, path, name) = saved.get<Array<String>>(HANDED_IN)?.takeIf { it.size == 3 } ?: return null
+            return CommandKind.entries.find { it.name == command }?.let { HandedIn(it, path, name) }
+        }
+        set(handedIn) {
+            saved[HANDED_IN] = handedIn?.let { arrayOf(it.command.name, it.path, it.name) }
+        }
+
     private fun <T> keep(name: String, values: List<T>, converter: FfiConverterRustBuffer<T>) {
         val sizes = values.sumOf { converter.allocationSize(it).toInt() }
         val buffer = ByteBuffer.allocate(sizes)
@@ -58,6 +69,7 @@ class Kept(private val saved: SavedStateHandle) {
         const val OFFER = "offer"
         const val DRAFT = "draft"
         const val AWAITED = "awaited"
+        const val HANDED_IN = "handed in"
     }
 }
 

@@ -30,7 +30,7 @@ import kotlinx.coroutines.withContext
 internal fun PhotoInput(input: OfferedInput, path: String?) {
     val device = LocalDevice.current
     val await = LocalAwait.current
-    val folder = LocalContext.current.cacheDir
+    val folder = LocalContext.current.filesDir
     fun next() = File(folder, "taken/${UUID.randomUUID()}.jpg").path.also { await(input.id, it) }
     if (path != null) {
         Text(stringResource(R.string.photo_kept), Modifier.testTag(input.id), style = MaterialTheme.typography.bodyLarge)

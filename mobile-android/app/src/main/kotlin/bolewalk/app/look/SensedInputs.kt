@@ -7,6 +7,7 @@ import androidx.compose.material3.Text
 import androidx.compose.runtime.Composable
 import androidx.compose.runtime.DisposableEffect
 import androidx.compose.runtime.getValue
+import androidx.compose.runtime.mutableIntStateOf
 import androidx.compose.runtime.mutableStateOf
 import androidx.compose.runtime.remember
 import androidx.compose.runtime.rememberUpdatedState
@@ -23,6 +24,7 @@ import bolewalk.app.device.Heard
 import bolewalk.app.device.HowHeld
 import bolewalk.app.device.LocalDevice
 import bolewalk.app.device.PlaceFix
+import bolewalk.app.device.Setting
 import bolewalk.book.EntryValue
 import bolewalk.book.InputKind
 import bolewalk.book.LatLon
@@ -37,26 +39,37 @@ internal fun BearingInput(input: OfferedInput, shown: EntryValue?, enter: (Entry
     HeldTile(input, stringResource(R.string.take_bearing)) { enter(EntryValue.Bearing(it.bearingDeg)) }
 }
 
-/** An angle: along the phone's line of sight, or typed. */
+/** An angle: up or down along the line of sight, or from the plumb line along the phone's edge; or typed. */
 @Composable
 internal fun TiltInput(input: OfferedInput, shown: EntryValue?, enter: (EntryValue?) -> Unit) {
     val text = (shown as? EntryValue.Tilt)?.let { degrees(it.degrees) } ?: typed(shown)
     Typed(input, text, KeyboardOptions.Default, Modifier.fillMaxWidth()) { enter(EntryValue.Number(it)) }
-    HeldTile(input, stringResource(R.string.take_tilt)) { enter(EntryValue.Tilt(it.tiltDeg)) }
+    // Below and above the horizon: a line of sight. Else an angle from the plumb line.
+    val sight = input.kind.let { it is InputKind.Tilt && it.min < 0 }
+    var aiming by rememberSaveable(input.id) { mutableStateOf(false) }
+    val angle: (HowHeld) -> Double = { if (sight) it.tiltDeg else if (aiming) it.rollDeg else it.edgeDeg }
+    val words = if (sight) R.string.take_sight else if (aiming) R.string.take_lean else R.string.take_tilt
+    HeldTile(input, stringResource(words), { if (aiming) SightFinder(stringResource(R.string.degrees, degrees(angle(it))), "${input.id}/sight") }) {
+        enter(EntryValue.Tilt(angle(it)))
+    }
+    if (!aiming) ActionTile(stringResource(R.string.aim), "${input.id}/aim", weight = Weight.QUIET) { aiming = true }
 }
 
 /** Takes how the phone is held when tapped. */
 @Composable
-private fun HeldTile(input: OfferedInput, words: String, take: (HowHeld) -> Unit) {
-    var heard by remember { mutableStateOf<Heard<HowHeld>?>(null) }
+private fun HeldTile(input: OfferedInput, words: String, live: @Composable (HowHeld) -> Unit = {}, take: (HowHeld) -> Unit) {
+    var heard by remember { mutableStateOf<Heard<HowHeld>>(Heard.Waiting) }
     val sense = LocalDevice.current.held
     DisposableEffect(sense) {
         val listening = sense.listen { heard = it }
         onDispose { listening.stop() }
     }
     when (val now = heard) {
-        is Heard.Value -> ActionTile(words, "${input.id}/sense") { take(now.value) }
-        null -> ActionTile(words, "${input.id}/sense", enabled = false) {}
+        is Heard.Value -> {
+            live(now.value)
+            ActionTile(words, "${input.id}/sense") { take(now.value) }
+        }
+        is Heard.Waiting -> ActionTile(words, "${input.id}/sense", enabled = false) {}
         is Heard.Lacking, is Heard.Off, is Heard.Refused -> Told(stringResource(R.string.no_sensor))
     }
 }
@@ -73,7 +86,7 @@ internal fun Told(words: String) = Text(
 @Composable
 internal fun positionTrouble(heard: Heard<PlaceFix>?): String? = when (heard) {
     is Heard.Value -> null
-    null -> stringResource(R.string.position_waiting)
+    null, is Heard.Waiting -> stringResource(R.string.position_waiting)
     is Heard.Refused -> stringResource(R.string.position_refused)
     is Heard.Off -> stringResource(R.string.position_off)
     is Heard.Lacking -> stringResource(R.string.no_sensor)
@@ -83,11 +96,12 @@ internal fun positionTrouble(heard: Heard<PlaceFix>?): String? = when (heard) {
 @Composable
 internal fun PlaceTile(tag: String, words: String, take: (PlaceFix) -> Unit) {
     var listening by rememberSaveable(tag) { mutableStateOf(false) }
+    var tries by remember { mutableIntStateOf(0) }
     var heard by remember { mutableStateOf<Heard<PlaceFix>?>(null) }
     val taken by rememberUpdatedState(take)
     val sense = LocalDevice.current.position
     if (listening) {
-        DisposableEffect(sense) {
+        DisposableEffect(sense, tries) {
             val open = sense.listen { now ->
                 heard = now
                 if (now is Heard.Value) {
@@ -100,9 +114,23 @@ internal fun PlaceTile(tag: String, words: String, take: (PlaceFix) -> Unit) {
     }
     ActionTile(words, tag, enabled = !listening || heard != null) {
         heard = null
+        tries++
         listening = true
     }
-    if (listening) positionTrouble(heard)?.let { Told(it) }
+    if (!listening) return
+    positionTrouble(heard)?.let { Told(it) }
+    when (heard) {
+        is Heard.Off -> SettingsTile(tag, Setting.POSITION)
+        is Heard.Refused -> SettingsTile(tag, Setting.PERMISSIONS)
+        null, is Heard.Value, is Heard.Waiting, is Heard.Lacking -> Unit
+    }
+}
+
+/** The way to where a refusal can be lifted. */
+@Composable
+private fun SettingsTile(tag: String, setting: Setting) {
+    val settings = LocalDevice.current.settings
+    ActionTile(stringResource(R.string.open_settings), "$tag/settings", weight = Weight.QUIET) { settings.open(setting) }
 }
 
 /** A position: where the phone is. */

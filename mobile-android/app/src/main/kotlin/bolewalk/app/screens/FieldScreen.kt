@@ -59,8 +59,10 @@ fun FieldScreen(state: FieldState, field: FieldModel) {
         Modifier.fillMaxSize().background(LocalPalette.current.ground)
             .windowInsetsPadding(WindowInsets.safeDrawing.union(WindowInsets.ime)).semantics { testTagsAsResourceId = true },
     ) {
-        val form = state.form
-        if (form == null) {
+        val (form, handed) = state.form to state.handedIn
+        if (handed != null) {
+            HandedInScreen(handed, field)
+        } else if (form == null) {
             holder.SaveableStateProvider(state.address.toString()) { PageScreen(state, hand, field) }
         } else {
             CompositionLocalProvider(LocalAwait provides field::await) { key(form.offer.id, form.offer.about) { FormScreen(form, state, field) } }
@@ -111,7 +113,7 @@ internal fun primaryOf(page: Page): CommandKind? = when (page) {
 @Composable
 private fun handOf(field: FieldModel): Hand {
     val files = LocalDevice.current.files
-    val brought = File(LocalContext.current.cacheDir, "brought/file").path
+    val brought = File(LocalContext.current.filesDir, "brought/file").path
     return remember(field, files, brought) {
         Hand(
             open = field::open,

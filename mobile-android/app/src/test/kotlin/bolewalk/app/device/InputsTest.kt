@@ -1,0 +1,73 @@
+package bolewalk.app.device
+
+import androidx.compose.ui.test.hasTestTag
+import androidx.compose.ui.test.junit4.createEmptyComposeRule
+import bolewalk.app.R
+import bolewalk.app.Walk
+import bolewalk.app.app
+import bolewalk.book.EntryValue
+import org.junit.Assert.assertEquals
+import org.junit.Assert.assertFalse
+import org.junit.Assert.assertTrue
+import org.junit.Rule
+import org.junit.Test
+import org.junit.runner.RunWith
+import org.robolectric.RobolectricTestRunner
+
+/** What the senses say, in the forms of the real screens. */
+@RunWith(RobolectricTestRunner::class)
+class InputsTest {
+    @get:Rule val rule = createEmptyComposeRule()
+    private val place = app.doubles.place
+    private val held = app.doubles.held
+
+    private fun onASite() = Walk(rule).tap("site.add").type("site.name", "Heron Mill").tap("form.confirm").tap("go.site")
+
+    private fun inAnInspection() = onASite().tap("tree.add").type("tree.tag", "7").tap("form.confirm").tap("go.tree")
+        .tap("inspection.start/full_check")
+
+    private fun Walk.entered(input: String) = state.form!!.draft[input]
+
+    @Test fun aLeanByTheEdgeOrByThePictureAndTypedWithoutSensor() {
+        held.say(Heard.Value(HowHeld(2.0, 0.0, 5.0, 4.0)))
+        val walk = inAnInspection().tap("inspection.record")
+        walk.tap("tree.lean/sense")
+        assertEquals(EntryValue.Tilt(5.0), walk.entered("tree.lean"))
+        walk.tap("tree.lean/aim")
+        assertTrue(walk.exists(hasTestTag("tree.lean/sight")))
+        walk.tap("tree.lean/sense")
+        assertEquals(EntryValue.Tilt(4.0), walk.entered("tree.lean"))
+        held.say(Heard.Lacking)
+        walk.settle()
+        assertTrue(walk.sees(app.getString(R.string.no_sensor)))
+        walk.type("tree.lean", "6")
+        assertEquals(EntryValue.Number("6"), walk.entered("tree.lean"))
+        walk.end()
+        assertEquals(0, held.listened)
+    }
+
+    @Test fun aHeightTakesTheLineOfSight() {
+        held.say(Heard.Value(HowHeld(31.5, 0.0, 40.0, 3.0)))
+        val walk = inAnInspection().tap("inspection.height_by_angles")
+        walk.tap("height.up/aim").tap("height.up/sense")
+        assertEquals(EntryValue.Tilt(31.5), walk.entered("height.up"))
+        walk.end()
+    }
+
+    @Test fun aPositionThatIsOffOrRefusedShowsTheWayOn() {
+        val walk = onASite().tap("tree.add").tap("tree.position/sense")
+        assertTrue(walk.sees(app.getString(R.string.position_waiting)))
+        for ((heard, words) in mapOf(Heard.Off to R.string.position_off, Heard.Refused to R.string.position_refused)) {
+            place.say(heard)
+            walk.settle()
+            assertTrue(walk.sees(app.getString(words)))
+            assertTrue(walk.exists(hasTestTag("tree.position/sense/settings")))
+        }
+        place.say(Heard.Value(PlaceFix(42.1, -73.5, 4.0)))
+        walk.settle()
+        assertEquals(EntryValue.Fix(42.1, -73.5, 4.0), walk.entered("tree.position"))
+        assertFalse(walk.exists(hasTestTag("tree.position/sense/settings")))
+        assertEquals(0, place.listened)
+        walk.end()
+    }
+}
