@@ -5,10 +5,11 @@ use std::io::{Seek, SeekFrom, Write};
 use std::path::Path;
 
 use bolewalk_core::error::BookError;
+use bolewalk_core::field_book::{words_of_error, words_of_shell};
 use bolewalk_core::pages::{CommandKind, PageAddress};
 use bolewalk_core::record::Id;
 
-use super::{Hand, words};
+use super::{Hand, choice, words};
 
 /// Writes over bytes of the book's file, as a newer version or a failing disk would.
 fn overwrite(folder: &Path, at: u64, bytes: &[u8]) {
@@ -161,4 +162,58 @@ fn what_a_shell_must_not_do_is_a_defect() {
     said(&hand, &error, "as they were last saved");
     let long = hand.act(CommandKind::WriteSummary, &site, &[]);
     assert!(matches!(long, Err(BookError::Defect { .. })));
+}
+
+#[test]
+fn a_book_that_does_not_open_is_explained_in_the_phones_language() {
+    let folder = tempfile::tempdir().unwrap();
+    drop(Hand::at(folder.path()));
+    overwrite(folder.path(), 60, &999_u32.to_be_bytes());
+    let newer = Hand::on(folder.path(), "phone-1").map(|_| ()).unwrap_err();
+    let file = folder.path().join("field-book.db");
+    let in_the_way = Hand::on(&file, "phone-1").map(|_| ()).unwrap_err();
+    assert!(
+        matches!(in_the_way, BookError::Unwritable { .. }),
+        "{in_the_way:?}"
+    );
+    let full = BookError::DiskFull {
+        place: "the book".to_owned(),
+    };
+    let damaged = BookError::Damaged {
+        place: "the book".to_owned(),
+        detail: "a page".to_owned(),
+        kept: String::new(),
+    };
+    for (error, english, spanish) in [
+        (newer, "Update this app", "Actualizar"),
+        (in_the_way, "choose another", "elegir otra"),
+        (full, "Free some space", "Liberar"),
+        (damaged, "Nothing was deleted", "No se ha borrado"),
+    ] {
+        let said = |tag: &str| words_of_error(error.clone(), tag.to_owned()).unwrap();
+        assert!(said("en-GB").contains(english), "{}", said("en-GB"));
+        assert!(said("es-MX").contains(spanish), "{}", said("es-MX"));
+        assert_eq!(
+            said("pt-BR"),
+            said("en"),
+            "no word is lacking in any language"
+        );
+    }
+}
+
+#[test]
+fn the_words_of_the_shell_follow_the_readers_language() {
+    let folder = tempfile::tempdir().unwrap();
+    let hand = Hand::at(folder.path());
+    let english = words_of_shell("en-US".to_owned()).unwrap();
+    assert_eq!(hand.book.shell_words().unwrap(), english);
+    let spanish = [("settings.language", choice("spanish"))];
+    hand.act(CommandKind::ChangeSettings, &Id::default(), &spanish)
+        .unwrap();
+    let now = hand.book.shell_words().unwrap();
+    assert_eq!(now, words_of_shell("es_ES".to_owned()).unwrap());
+    assert_eq!(
+        (english.keep.as_str(), now.keep.as_str()),
+        ("Keep", "Guardar")
+    );
 }

@@ -10,6 +10,7 @@
 //! | one file a noun | `site`, `tree`, … the typed commands |
 //! | `judged`, `standing` | the judgement after each edit, and its cache |
 //! | `show`, `show_book`, `notices` | which address shows which page; what is told first |
+//! | `words_of` | words while no book is open |
 //! | `long_work`, `papers`, `bring_in`, `pack` | long work |
 //! | `measuring` | heights, leans, girths from what was aimed at |
 //! | `rehearse`, `suggest`, `position` | what would be recorded; searches; fixes averaged |
@@ -56,6 +57,7 @@ mod target;
 mod tree;
 mod undo;
 mod visit;
+mod words_of;
 
 pub use clock::FixedClock;
 pub use inner::Done;
@@ -66,6 +68,7 @@ pub use papers::MapFileKind;
 pub use position::AveragedFix;
 pub use rehearse::{OpenInput, Rehearsal};
 pub use settings::Settings;
+pub use words_of::{words_of_error, words_of_shell};
 
 #[cfg(test)]
 mod tests;

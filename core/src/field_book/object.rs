@@ -22,6 +22,7 @@ use crate::pages::{
 };
 use crate::record::Id;
 use crate::store::Store;
+use crate::words::ShellWords;
 
 /// A field book: everything on one phone, in one folder. Calls may come from any thread; long work
 /// (writing papers, bringing a site file in, a backup) holds up no page and no command.
@@ -297,12 +298,21 @@ impl FieldBook {
         Ok(())
     }
 
-    /// The words of an error, for the person who meets it: what happened, and what to do.
+    /// The words of an error, for the person who meets it: what happened, and what to do. Where no
+    /// book could be opened, `words_of_error` has them.
     ///
     /// # Errors
     /// None so far.
     pub fn words_of(&self, error: BookError) -> Result<String, BookError> {
         Ok(self.inner.lock().settings.words().error(&error))
+    }
+
+    /// The words of the shell itself, in the reader's language. They change with the settings.
+    ///
+    /// # Errors
+    /// None so far.
+    pub fn shell_words(&self) -> Result<ShellWords, BookError> {
+        Ok(ShellWords::of(self.inner.lock().settings.language))
     }
 
     /// Bounds the size of the book's file in pages of 4 KiB, as on a disk with less than a megabyte

@@ -11,7 +11,7 @@ const CHOOSERS: [&str; 2] = ["value", "feet-value"];
 
 /// Entries that read alike in English and Spanish: symbols, names of languages in themselves,
 /// and words that both languages share.
-const ALIKE: [&str; 11] = [
+const ALIKE: [&str; 12] = [
     "unit-",
     "symbol-",
     "side-short-",
@@ -22,6 +22,7 @@ const ALIKE: [&str; 11] = [
     "failure-likelihood-probable",
     "language-",
     "page-no",
+    "shell-answer_no",
     "plan-north",
 ];
 

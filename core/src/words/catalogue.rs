@@ -30,6 +30,21 @@ impl Language {
     /// Every language.
     pub const ALL: [Language; 2] = [Language::English, Language::Spanish];
 
+    /// The language that a phone's language tag asks for (RFC 5646, such as `es-MX`; with `_` and an
+    /// encoding after it, as systems write it, too). English where the catalogue lacks it.
+    pub fn of_tag(tag: &str) -> Language {
+        let first = tag.split(['-', '_', '.', '@']).next().unwrap_or_default();
+        let of = |language: &Language| {
+            language
+                .langid()
+                .language
+                .as_str()
+                .eq_ignore_ascii_case(first)
+        };
+        let known = Language::ALL.into_iter().find(of);
+        known.unwrap_or(Language::English)
+    }
+
     pub(super) fn locale(self) -> Locale {
         match self {
             Language::English => locale!("en-US"),
@@ -218,6 +233,17 @@ mod tests {
             .join()
             .unwrap();
         assert_eq!(said, "no stop found today");
+    }
+
+    #[test]
+    fn a_phones_language_tag_finds_its_catalogue() {
+        // RFC 5646, 'Tags for Identifying Languages': case does not matter, the language is first.
+        for tag in ["es", "es-MX", "ES-419", "es_ES.UTF-8", "es-Latn-US"] {
+            assert_eq!(Language::of_tag(tag), Language::Spanish, "{tag}");
+        }
+        for tag in ["en", "en-GB", "", "de-AT", "est", "zh-Hans"] {
+            assert_eq!(Language::of_tag(tag), Language::English, "{tag}");
+        }
     }
 
     #[test]

@@ -7,12 +7,6 @@ use crate::record::Fault;
 /// Faults of what another phone wrote: nobody can mend them by typing.
 const OF_PACKS: [&str; 3] = ["fault.pack-", "fault.change", "fault.record-elsewhere"];
 
-/// The words of an error for the person who meets it: what happened and what to do. A refusal
-/// lists each fault on a line of its own.
-pub fn words_of_error(error: &BookError, words: &Words) -> String {
-    words.error(error)
-}
-
 /// The catalogue entry of an error.
 pub fn error_key(error: &BookError) -> &'static str {
     match error {
@@ -30,7 +24,8 @@ pub fn error_key(error: &BookError) -> &'static str {
 }
 
 impl Words {
-    /// The words of an error; see [`words_of_error`].
+    /// The words of an error for the person who meets it: what happened and what to do. A refusal
+    /// lists each fault on a line of its own.
     pub fn error(&self, error: &BookError) -> String {
         let say = |args: &[(&str, Said<'_>)]| self.say(error_key(error), args);
         match error {
@@ -158,7 +153,7 @@ mod tests {
             ),
             Fault::new("fault.not-a-number", "tree.girth", "wide", "such as 188 cm"),
         ];
-        let text = words_of_error(&BookError::Refused { faults }, &words());
+        let text = words().error(&BookError::Refused { faults });
         let lines: Vec<&str> = text.lines().collect();
         assert_eq!(lines.len(), 3);
         assert!(lines[1].starts_with("/site/trees/0/height:"));

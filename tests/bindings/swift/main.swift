@@ -21,9 +21,9 @@ func fails(
         check("\(what) is \(kind)", false)
     } catch let known as BookError {
         check("\(what) is \(kind)", isKind(known))
-        if let book {
-            check("\(what) has its words", ((try? book.wordsOf(error: known)) ?? "").count > 20)
-        }
+        // A book that did not open has no words of its own.
+        let said = try? book?.wordsOf(error: known) ?? wordsOfError(error: known, languageTag: "es_MX")
+        check("\(what) has its words", (said ?? "").count > 20)
     } catch {
         check("\(what) is \(kind), not \(error)", false)
     }
@@ -78,7 +78,13 @@ func sizeOf(_ path: String) -> Int {
 }
 
 func walk(_ folder: String, _ photo: String) throws -> String {
+    check(
+        "the shell's words are there before any book",
+        try wordsOfShell(languageTag: "es-MX").keep == "Guardar")
     let book = try FieldBook.open(folder: folder, device: "phone")
+    check(
+        "the shell's words are the reader's",
+        try book.shellWords() == wordsOfShell(languageTag: "en-US"))
     let hand = Hand(book)
     let site = try hand.act(.addSite, "", [("site.name", .words(text: "Heron Mill"))]).record
     let tree = try hand.act(
