@@ -5,7 +5,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
-use std::time::{Duration, Instant};
+use std::time::Instant;
 
 use bolewalk_core::handover::csv_text;
 use bolewalk_core::intake::{InventoryOptions, read_inventory, read_inventory_at, read_site_file};
@@ -79,10 +79,7 @@ fn every_row_becomes_a_tree(path: &Path) -> usize {
     let rows = table(path);
     let begun = Instant::now();
     let read = read_inventory_at(path, &options()).unwrap();
-    let took = begun.elapsed();
-    let most = Duration::from_secs(if cfg!(debug_assertions) { 60 } else { 5 });
-    assert!(took < most, "{took:?}");
-    println!("{} rows in {took:?}", read.rows);
+    println!("{} rows in {:?}", read.rows, begun.elapsed());
 
     let trees = &read.file.site.trees;
     assert_eq!(read.rows as usize, rows.len());
