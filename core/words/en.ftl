@@ -1303,6 +1303,10 @@ notice-standing = { $count ->
     [one] One value was entered in two ways. Until somebody settles it, the lower verdict counts.
    *[other] { $count } values were entered in two ways. Until somebody settles them, the lower verdict counts.
 }
+notice-removed-but-changed = { $count ->
+    [one] One of you removed something that another changed without knowing. Say whether it stays.
+   *[other] { $count } things were removed by one of you and changed by another without knowing. Say of each whether it stays.
+}
 notice-unread = { $count ->
     [one] One value was entered by a newer version and cannot be read here. It is kept, and counts as a gap. Update this app.
    *[other] { $count } values were entered by a newer version and cannot be read here. They are kept, and count as gaps. Update this app.

@@ -1330,6 +1330,10 @@ notice-standing = { $count ->
     [one] Un valor se anotó de dos maneras. Hasta que alguien decida, cuenta el dictamen más bajo.
    *[other] { $count } valores se anotaron de dos maneras. Hasta que alguien decida, cuenta el dictamen más bajo.
 }
+notice-removed-but-changed = { $count ->
+    [one] Alguien quitó algo que otra persona cambió sin saberlo. Decidir si se queda.
+   *[other] Alguien quitó { $count } cosas que otra persona cambió sin saberlo. Decidir de cada una si se queda.
+}
 notice-unread = { $count ->
     [one] Un valor lo anotó una versión más nueva y aquí no se puede leer. Se guarda, y cuenta como dato que falta. Actualizar esta aplicación.
    *[other] { $count } valores los anotó una versión más nueva y aquí no se pueden leer. Se guardan, y cuentan como datos que faltan. Actualizar esta aplicación.

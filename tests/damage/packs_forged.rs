@@ -74,6 +74,26 @@ fn a_line_that_is_no_change_is_named() {
 }
 
 #[test]
+fn a_photo_record_cannot_name_a_file_outside_the_photos() {
+    let (sent, phone) = (Sent::of(1), Receiver::new());
+    for file in [
+        "../field-book.db",
+        "/etc/hostname",
+        "a\\b.jpg",
+        ".hidden",
+        "",
+    ] {
+        let pack = sent.with_change(|change| {
+            change["noun"] = json!("photo");
+            change["record"] = json!("p");
+            change["field"] = json!("file");
+            change["value"] = json!(file);
+        });
+        phone.refuses(&pack, "fault.pack-path", "leads out of the pack");
+    }
+}
+
+#[test]
 fn a_known_change_with_other_content_is_refused() {
     let (sent, phone) = (Sent::of(1), Receiver::new());
     let twice = sent.forged(|parts, _| {

@@ -15,6 +15,9 @@ pub const PARENT: &str = "@parent";
 pub const ORDER: &str = "@order";
 /// Field of a change that says whether a record was removed.
 pub const GONE: &str = "@gone";
+/// Field of a change that says what the author of a removal knew: of every device the time of the
+/// latest change. It stands at the site, or at a record of the book itself; one an edit.
+pub const SEEN: &str = "@seen";
 
 /// One field of one record set to a value by one person; appended, never altered.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]

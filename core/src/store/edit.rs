@@ -39,6 +39,8 @@ pub struct Edit<'a> {
     unchecked: BTreeSet<RecordKey>,
     pub(super) fresh: BTreeMap<(Noun, String), Option<String>>,
     pub(super) orders: BTreeMap<(Noun, String), f64>,
+    /// Where this edit has noted what its author knew.
+    pub(super) seen_at: BTreeSet<RecordKey>,
     pub(super) done: Done,
     /// Whether it makes, removes or brings back a site: the book takes that back, for the pages of
     /// a site that is not there cannot.
@@ -103,6 +105,7 @@ impl Store {
             unchecked: BTreeSet::new(),
             fresh: BTreeMap::new(),
             orders: BTreeMap::new(),
+            seen_at: BTreeSet::new(),
             done: Done::default(),
             of_book: false,
         };

@@ -201,27 +201,75 @@ fn the_same_value_from_two_people_is_no_dispute() {
     assert!(one.read().standing(Some(&site())).unwrap().is_empty());
 }
 
-#[test]
-fn what_one_removed_and_another_inspected_does_not_vanish_silently() {
+/// Ana removes a tree at one minute, Ben inspects it at another; neither knows of the other.
+fn removed_and_inspected(removed_at: i64, inspected_at: i64) -> (Store, Store) {
     let (mut one, mut two) = two_phones();
     let remove = |edit: &mut Edit<'_>| edit.remove(Noun::Tree, &Id::from("t1"));
-    one.edit(&author("ana", 1), remove).unwrap();
-    two.edit(&author("ben", 2), |edit| {
+    one.edit(&author("ana", removed_at), remove).unwrap();
+    two.edit(&author("ben", inspected_at), |edit| {
         let finding = json!({"code": "hanger", "part": "crown", "grade": 3});
         edit.create(Noun::Finding, Some(&Id::from("i1")), finding)
             .map(|_| ())
     })
     .unwrap();
     meet(&mut one, &mut two);
-    let found = one.read().load_site(&site()).unwrap().removed_but_changed;
-    assert_eq!((found.len(), found[0].changed_by.as_str()), (1, "ben"));
-    one.edit(&author("ana", 3), |edit| {
-        edit.settle_removal(Noun::Tree, &Id::from("t1"), true)
-    })
-    .unwrap();
-    let loaded = one.read().load_site(&site()).unwrap();
-    assert!(loaded.removed_but_changed.is_empty());
-    assert_eq!(loaded.file.site.trees[0].inspections[0].findings.len(), 2);
+    (one, two)
+}
+
+#[test]
+fn what_one_removed_and_another_inspected_does_not_vanish_silently() {
+    // Also where the inspection is the earlier of the two.
+    for (removed_at, inspected_at, stays) in
+        [(1, 2, true), (2, 1, true), (1, 2, false), (2, 1, false)]
+    {
+        let (mut one, mut two) = removed_and_inspected(removed_at, inspected_at);
+        for store in [&one, &two] {
+            let found = store.read().load_site(&site()).unwrap().removed_but_changed;
+            assert_eq!((found.len(), found[0].changed_by.as_str()), (1, "ben"));
+        }
+        let settle = |edit: &mut Edit<'_>| edit.settle_removal(Noun::Tree, &Id::from("t1"), stays);
+        one.edit(&author("ana", 3), settle).unwrap();
+        meet(&mut one, &mut two);
+        for store in [&one, &two] {
+            let loaded = store.read().load_site(&site()).unwrap();
+            assert!(loaded.removed_but_changed.is_empty() && loaded.standing.is_empty());
+            assert_eq!(loaded.file.site.trees.len(), if stays { 2 } else { 1 });
+        }
+    }
+}
+
+#[test]
+fn what_was_known_when_it_was_removed_is_no_dispute() {
+    let (mut one, mut two) = two_phones();
+    set_tag(&mut two, "ben", 5, "7");
+    meet(&mut one, &mut two);
+    let remove = |edit: &mut Edit<'_>| edit.remove(Noun::Tree, &Id::from("t1"));
+    let done = one.edit(&author("ana", 6), remove).unwrap();
+    assert_eq!(done.changes, 1, "what she knew is nothing she entered");
+    meet(&mut one, &mut two);
+    for store in [&one, &two] {
+        let loaded = store.read().load_site(&site()).unwrap();
+        assert!(loaded.removed_but_changed.is_empty() && loaded.unread.is_empty());
+    }
+}
+
+#[test]
+fn a_removed_site_on_which_somebody_worked_is_told_in_the_book() {
+    let (mut one, mut two) = two_phones();
+    let remove = |edit: &mut Edit<'_>| edit.remove(Noun::Site, &site());
+    one.edit(&author("ana", 2), remove).unwrap();
+    set_tag(&mut two, "ben", 1, "7");
+    meet(&mut one, &mut two);
+    for store in [&mut one, &mut two] {
+        let book = store.read().load_book().unwrap();
+        assert_eq!(book.removed_but_changed[0].noun, "site");
+        assert!(book.sites.is_empty());
+    }
+    let keep = |edit: &mut Edit<'_>| edit.settle_removal(Noun::Site, &site(), true);
+    one.edit(&author("ana", 3), keep).unwrap();
+    assert_eq!(tag(&one, "t1"), "7");
+    let book = one.read().load_book().unwrap();
+    assert!(book.removed_but_changed.is_empty() && book.sites.len() == 1);
 }
 
 #[test]

@@ -7,7 +7,7 @@ use rusqlite::types::Value as Cell;
 use rusqlite::{Connection, params, params_from_iter};
 use serde_json::Value;
 
-use super::change::{COLUMNS, Change, GONE, ORDER, PARENT};
+use super::change::{COLUMNS, Change, GONE, ORDER, PARENT, SEEN};
 use super::fields::{self, NounFields, same};
 use super::log;
 use crate::error::BookError;
@@ -120,6 +120,7 @@ fn note_unknown(conn: &Connection, known: &NounFields, heads: &[Change]) -> Resu
             PARENT => change.value.is_string(),
             ORDER => change.value.is_number(),
             GONE => change.value.is_boolean() || change.value.is_null(),
+            SEEN => true,
             name => known
                 .field(name)
                 .is_some_and(|field| field.kind.cell(&change.value).is_some()),
@@ -146,9 +147,13 @@ fn note_unread(conn: &Connection, change: &Change) -> Result<(), BookError> {
     Ok(())
 }
 
-/// Notes the values of a field that stand side by side. The order in a list settles itself.
+/// Notes the values of a field that stand side by side. The order in a list settles itself, and
+/// what somebody knew is no dispute.
 fn note_standing(conn: &Connection, heads: &[Change]) -> Result<(), BookError> {
-    for change in heads.iter().filter(|change| change.field != ORDER) {
+    for change in heads
+        .iter()
+        .filter(|one| one.field != ORDER && one.field != SEEN)
+    {
         let disputed = heads
             .iter()
             .any(|other| other.field == change.field && !same(&other.value, &change.value));

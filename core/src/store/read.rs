@@ -282,7 +282,7 @@ fn book_of(conn: &Connection) -> Kept<Book> {
         codebook: of_book(conn, Noun::DefectCode, &mut unread)?,
         house_values: of_book(conn, Noun::HouseValue, &mut unread)?,
         standing: standing_of(conn, None)?,
-        removed_but_changed: removed::find(conn, None)?,
+        removed_but_changed: [removed::find(conn, None)?, removed::find_sites(conn)?].concat(),
         unread,
     })
 }

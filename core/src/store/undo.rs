@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use rusqlite::{OptionalExtension, params};
 use serde_json::Value;
 
-use super::change::{COLUMNS, Change, GONE};
+use super::change::{COLUMNS, Change, GONE, SEEN};
 use super::edit::{Done, Edit, Stack};
 use super::fields::same;
 use super::{Author, Store, log};
@@ -111,7 +111,7 @@ impl Edit<'_> {
         let mut made = BTreeSet::new();
         for change in &changes {
             let key = (change.noun.clone(), change.record.clone());
-            if made.contains(&key) {
+            if change.field == SEEN || made.contains(&key) {
                 continue;
             }
             if self.was_made_by(change)? {

@@ -3,10 +3,10 @@
 use rusqlite::OptionalExtension;
 use serde_json::Value;
 
-use super::change::{Change, GONE};
+use super::change::{Change, GONE, SEEN};
 use super::edit::Edit;
 use super::fields::same;
-use super::log;
+use super::{log, removed};
 use crate::error::BookError;
 use crate::record::{Id, Noun};
 
@@ -84,6 +84,7 @@ impl Edit<'_> {
         Ok(())
     }
 
+    /// Appends a change; with a removal it notes what its author knew.
     pub(super) fn write(
         &mut self,
         noun: &str,
@@ -93,6 +94,9 @@ impl Edit<'_> {
         value: Value,
         replaces: Vec<String>,
     ) -> Result<String, BookError> {
+        if field == GONE && value == Value::Bool(true) {
+            self.note_seen(noun, id, site.as_deref())?;
+        }
         let change = Change {
             id: self.clock.new_id(self.author.at),
             hlc: self.clock.tick(self.author.at),
@@ -115,6 +119,24 @@ impl Edit<'_> {
         }
         self.touched.insert((change.noun, change.record));
         Ok(change.id)
+    }
+}
+
+impl Edit<'_> {
+    /// Notes, once an edit, what its author knew of the site, or of a record of the book.
+    fn note_seen(&mut self, noun: &str, id: &str, site: Option<&str>) -> Result<(), BookError> {
+        let (table, holder) = removed::seen_at(noun, id, site);
+        if !self.seen_at.insert((table.to_owned(), holder.to_owned())) {
+            return Ok(());
+        }
+        let heads = self.heads_of(table, holder, SEEN)?;
+        let replaces = heads.into_iter().map(|change| change.id).collect();
+        let seen = removed::seen_of(self.conn, site)?;
+        let site = site.map(str::to_owned);
+        self.write(table, holder, site, SEEN, seen, replaces)?;
+        // Nobody entered it.
+        self.done.changes -= 1;
+        Ok(())
     }
 }
 

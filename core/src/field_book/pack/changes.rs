@@ -5,7 +5,7 @@ use std::io::{Read, Seek};
 
 use crate::error::BookError;
 use crate::intake::Pack;
-use crate::record::{Fault, Id, Moment};
+use crate::record::{Fault, Id, Moment, Noun};
 use crate::store::Change;
 
 /// After so many lines the work tells how far it is.
@@ -75,6 +75,14 @@ fn fault_of(change: &Change, line: u64, sites: &BTreeSet<Id>, at: Moment) -> Opt
     {
         return Some(Fault::new("fault.pack-other-site", place, site, ""));
     }
+    let photo = Noun::Photo.place().table;
+    if change.noun == photo
+        && change.field == "file"
+        && let Some(file) = change.value.as_str()
+        && !is_plain_name(file)
+    {
+        return Some(Fault::new("fault.pack-path", place, file, ""));
+    }
     if change.logical_ms().saturating_sub(at.utc_ms) > FARTHEST_AHEAD_MS {
         let day = Moment {
             utc_ms: change.logical_ms(),
@@ -84,4 +92,13 @@ fn fault_of(change: &Change, line: u64, sites: &BTreeSet<Id>, at: Moment) -> Opt
         return Some(Fault::new("fault.change-too-far-ahead", place, found, ""));
     }
     None
+}
+
+/// Whether a name stays in the folder of the photos, on every system.
+fn is_plain_name(name: &str) -> bool {
+    let mut letters = name.bytes();
+    !name.starts_with('.')
+        && !name.is_empty()
+        && letters
+            .all(|letter| letter.is_ascii_alphanumeric() || matches!(letter, b'.' | b'-' | b'_'))
 }

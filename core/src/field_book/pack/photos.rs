@@ -11,7 +11,7 @@ use tempfile::TempDir;
 use crate::error::BookError;
 use crate::intake::Pack;
 use crate::photo::{import_photo, photo_files};
-use crate::record::{Fault, PACK_PHOTOS, PackedPhoto, hash_of_photo};
+use crate::record::{Fault, PACK_PHOTOS, PackedPhoto};
 use crate::store::PHOTOS;
 
 /// Folders that are filled aside in a book's own begin so; what a sudden end left behind goes when
@@ -51,7 +51,7 @@ pub fn bring_aside(
         .head()
         .photos
         .iter()
-        .filter(|photo| !is_here(&photos, &photo.file))
+        .filter(|photo| !is_here(&photos, photo))
         .cloned()
         .collect();
     let mut done = pack.head().photos.len() - wanted.len();
@@ -158,13 +158,13 @@ impl Drop for InPlace {
     }
 }
 
-/// Whether the photo is here whole.
-fn is_here(photos: &Path, file: &str) -> bool {
-    let files = photo_files(photos, file);
-    let copies = files.view.is_file() && files.small.is_file();
-    copies
-        && fs::read(files.original)
-            .is_ok_and(|bytes| hash_of_photo(file) == Some(blake3::hash(&bytes).to_hex().as_str()))
+/// Whether the photo is here with its copies, and as long as it should be.
+fn is_here(photos: &Path, photo: &PackedPhoto) -> bool {
+    let files = photo_files(photos, &photo.file);
+    let length = fs::metadata(files.original).map(|about| about.len());
+    length.is_ok_and(|length| length == photo.bytes)
+        && files.view.is_file()
+        && files.small.is_file()
 }
 
 /// Takes away what a sudden end left behind.

@@ -75,16 +75,21 @@ pub fn pack_taken(
     words: &Words,
 ) -> Result<PackTaken, BookError> {
     let reader = store.read();
-    let (mut standing, mut unread, mut missing) = (reader.standing(None)?.len(), 0, 0);
+    let book = reader.load_book()?;
+    let mut standing = book.standing.len();
+    let mut removed = book.removed_but_changed.len();
+    let (mut unread, mut missing) = (book.unread.len(), 0);
     for site in &received.head.sites {
-        // A site that was removed here stays removed until a person settles it.
+        // A site that was removed stays so until a person settles it, on the book's page.
         let loaded = match reader.load_site(&site.id) {
             Ok(loaded) => loaded,
             Err(BookError::NotFound { .. }) => continue,
             Err(other) => return Err(other),
         };
-        standing += loaded.standing.len() + loaded.removed_but_changed.len();
-        unread += loaded.unread.len();
+        standing += loaded.standing.len();
+        removed += loaded.removed_but_changed.len();
+        // What lies in the book itself was counted already.
+        unread += loaded.unread.len().saturating_sub(book.unread.len());
         missing += photos_missing(&loaded, store);
     }
     let absorbed = &received.absorbed;
@@ -95,6 +100,7 @@ pub fn pack_taken(
     let mut notices = Vec::new();
     for (key, count) in [
         ("notice.standing", standing),
+        ("notice.removed-but-changed", removed),
         ("notice.photos-missing", missing),
         ("notice.unread", unread),
     ] {
@@ -117,7 +123,7 @@ pub fn pack_taken(
         changes: absorbed.taken,
         known: absorbed.known,
         photos: received.photos,
-        to_settle: u32::try_from(standing).unwrap_or(u32::MAX),
+        to_settle: u32::try_from(standing + removed).unwrap_or(u32::MAX),
         notices,
     })
 }
