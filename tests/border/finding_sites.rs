@@ -95,13 +95,7 @@ fn trees_are_found_by_tag_and_by_species() {
     ];
     hand.made(CommandKind::AddTree, &site, &oak);
     let tags = |search: &str| -> Vec<String> {
-        let address = PageAddress::Site {
-            site: site.clone(),
-            search: search.to_owned(),
-        };
-        let Page::Site(page) = hand.book.page(address).unwrap() else {
-            panic!("another page");
-        };
+        let page = hand.search_trees(&site, search);
         page.trees.into_iter().map(|tree| tree.tag).collect()
     };
     assert_eq!(tags(""), ["7", "A-41"]);

@@ -111,6 +111,14 @@ impl Hand {
         }
     }
 
+    fn search_trees(&self, site: &Id, search: &str) -> SitePage {
+        let (site, search) = (site.clone(), search.to_owned());
+        match self.book.page(PageAddress::Site { site, search }).unwrap() {
+            Page::Site(page) => page,
+            other => panic!("{other:?}"),
+        }
+    }
+
     fn tree_page(&self, tree: &Id) -> TreePage {
         let address = PageAddress::Tree { tree: tree.clone() };
         match self.book.page(address).unwrap() {

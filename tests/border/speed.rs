@@ -38,6 +38,12 @@ fn a_large_site_shows_the_same_after_an_edit_and_a_restart() {
     timed("an edit of one tree");
     let before = hand.site_page(&site);
     timed("page of the site");
+    let found = hand.search_trees(&site, "4999");
+    timed("search by tag");
+    let maples = hand.search_trees(&site, "red MAPLE");
+    timed("search by species");
+    let book = hand.book_page();
+    timed("page of the book");
     let line = hand.tree_page(&tree);
     timed("page of a tree");
     drop(hand);
@@ -46,6 +52,9 @@ fn a_large_site_shows_the_same_after_an_edit_and_a_restart() {
     let again = hand.tree_page(&tree);
     timed("page of a tree after a restart");
     let after = hand.site_page(&site);
+    assert_eq!(found.trees.len(), 1);
+    assert_eq!(maples.trees.len(), TREES as usize);
+    assert_eq!(book.sites[0].trees, TREES);
     assert_eq!(before.trees, after.trees);
     assert_eq!(before.trees.len(), TREES as usize);
     assert_eq!((line.gaps, line.lines), (again.gaps, again.lines));

@@ -151,3 +151,42 @@ fn a_removal_against_a_change_is_settled_by_a_person() {
     assert_eq!(hand.site_page(&site).trees.len(), 1);
     assert_eq!(hand.tree_page(&tree).walk_round.len(), 11);
 }
+
+#[test]
+fn what_two_phones_say_of_a_person_is_settled_on_the_page_of_the_book() {
+    let folder = tempfile::tempdir().unwrap();
+    let (one, other) = (folder.path().join("one"), folder.path().join("other"));
+    let hand = Hand::at(&one);
+    let none = Id::default();
+    let ana = hand.made(
+        CommandKind::AddPerson,
+        &none,
+        &[("person.name", words("Ana"))],
+    );
+    drop(hand);
+    copy(&one, &other);
+    let mass = |typed: &str| [("person.mass", super::number(typed))];
+    let theirs = Hand::on(&other, "phone-2").unwrap();
+    theirs
+        .act(CommandKind::ChangePerson, &ana, &mass("95 kg"))
+        .unwrap();
+    drop(theirs);
+    let hand = Hand::at(&one);
+    hand.act(CommandKind::ChangePerson, &ana, &mass("88 kg"))
+        .unwrap();
+    drop(hand);
+    absorb(&one, &log_of(&other));
+
+    let hand = Hand::at(&one);
+    let page = hand.book_page();
+    assert!(page.notices[0].contains("in two ways"), "{page:?}");
+    let lighter = page.unsettled.iter().find(|one| one.words.contains("88"));
+    let offer = &lighter.unwrap().offers[0];
+    hand.act(offer.command, &Id(offer.about.clone()), &[])
+        .unwrap();
+    let page = hand.book_page();
+    assert!(page.unsettled.is_empty() && page.notices.is_empty());
+    // 88 kg are 194 lb (NIST SP 811: 0.45359237 kg in a pound).
+    let people = hand.people_page().people;
+    assert!(people[0].detail.contains("194 lb"), "{}", people[0].detail);
+}

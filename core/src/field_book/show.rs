@@ -169,6 +169,7 @@ impl Inner {
             hour: self.clock.hour(),
             now_ms: self.clock.now().utc_ms,
             rules: rules_for(file)?,
+            holder: self.settings.person.clone(),
             crew: &file.crew,
             gear: &file.gear,
             codes: codes_in_order(&file.codebook),

@@ -26,7 +26,6 @@ impl Inner {
         let now = self.clock.now();
         let backup = self.store.backups().into_iter().next();
         let damage = self.store.damage_kept();
-        let holder = self.settings.person.clone();
         // A place that no receiver means is none.
         let near = near.filter(|here| {
             crate::record::LAT_DEG.allows(here.lat_deg)
@@ -37,7 +36,6 @@ impl Inner {
                 sites: book.sites.iter().map(|line| facts_of(line, near)).collect(),
                 near,
                 search: search.to_owned(),
-                holder,
                 backup: backup.map(|(utc_ms, _)| Moment { utc_ms, ..now }),
                 damage: damage
                     .into_iter()
@@ -55,7 +53,6 @@ impl Inner {
         let settings = self.settings.clone();
         self.on_book(|desk, _, _| {
             let facts = SettingsFacts {
-                holder: settings.person.clone(),
                 theme: settings.theme,
                 text_size_pct: settings.text_size_pct,
                 left_hand: settings.left_hand,
@@ -117,6 +114,7 @@ impl Inner {
             hour: self.clock.hour(),
             now_ms: self.clock.now().utc_ms,
             rules: rules.clone(),
+            holder: self.settings.person.clone(),
             crew: &book.crew,
             gear: &book.gear,
             codes: codes_in_order(&book.codebook),

@@ -65,8 +65,6 @@ pub struct BookFacts {
     pub near: Option<LatLon>,
     /// What is searched for.
     pub search: String,
-    /// Who holds the phone; empty while nobody is named.
-    pub holder: Id,
     /// When the last backup was made.
     pub backup: Option<Moment>,
     /// Days on which damaged files were put aside, with their folder, the latest first.
@@ -93,7 +91,7 @@ pub struct SiteFacts {
 /// The page of the field book.
 pub fn book_page(desk: &PageDesk, facts: BookFacts, rules: &RuleSet) -> BookPage {
     let nobody = Id::default();
-    let holder = (!facts.holder.is_empty()).then(|| desk.person(&facts.holder));
+    let holder = desk.holder_name();
     let ways = ways(desk, rules);
     let health = health(desk, &facts);
     let search = Search::of(&facts.search);

@@ -31,6 +31,8 @@ pub struct PageDesk<'a> {
     pub now_ms: i64,
     /// The rule set, with the crew's own values.
     pub rules: RuleSet,
+    /// Who holds the phone; empty while nobody is named.
+    pub holder: Id,
     /// The crew.
     pub crew: &'a [Person],
     /// The gear.
@@ -157,6 +159,11 @@ impl<'a> PageDesk<'a> {
                 offers: vec![self.offer(one.command, &one.about, None)],
             })
             .collect()
+    }
+
+    /// The name of whoever holds the phone; nothing while nobody is named.
+    pub fn holder_name(&self) -> Option<String> {
+        (!self.holder.is_empty()).then(|| self.person(&self.holder))
     }
 
     /// The name of a person; the id where the crew lacks it.

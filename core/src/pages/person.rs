@@ -4,7 +4,7 @@
 use super::command_kind::CommandKind;
 use super::desk::PageDesk;
 use super::line::{PageLine, PageRecord};
-use super::offer::Offer;
+use super::offer::{InputKind, Offer};
 use super::people::up_to;
 use crate::judge::rules::{Rule, RuleSet};
 use crate::judge::{CLIMBING_KNOTS, is_signed_off, knows_knot};
@@ -305,13 +305,26 @@ fn sign_off_offer(desk: &PageDesk, person: &Person, skill: Skill, knot: Option<K
     if let Some(knot) = knot {
         about = format!("{about}/{}", id(serde_json::json!(knot)));
     }
-    let mut offer = desk.offer(CommandKind::SignOffSkill, &Id(about), None);
+    // Whoever holds the phone confirms, unless it is the person's own skill.
+    let by = desk.holder_name().filter(|_| desk.holder != person.id);
+    let ready = by.map(|by| serde_json::json!({ "by": by }));
+    let mut offer = desk.offer(CommandKind::SignOffSkill, &Id(about), ready.as_ref());
+    without_own_name(&mut offer, person);
     offer.inputs.retain(|input| match input.id.as_str() {
         "sign_off.skill" | "sign_off.knot" => false,
         "sign_off.seconds" => knot.is_some(),
         _ => true,
     });
     offer
+}
+
+/// Nobody confirms an own skill or climbs with nobody: the own name is not suggested.
+fn without_own_name(offer: &mut Offer, person: &Person) {
+    for input in &mut offer.inputs {
+        if let InputKind::Words { suggested, .. } = &mut input.kind {
+            suggested.retain(|name| *name != person.name);
+        }
+    }
 }
 
 fn climbs(desk: &PageDesk, person: &Person) -> Vec<PageRecord> {
@@ -354,7 +367,9 @@ fn offers(desk: &PageDesk, person: &Person, keeps_log: bool) -> Vec<Offer> {
     let id = &person.id;
     let mut offers = Vec::new();
     if keeps_log {
-        offers.push(desk.offer(CommandKind::LogClimb, id, None));
+        let mut log = desk.offer(CommandKind::LogClimb, id, None);
+        without_own_name(&mut log, person);
+        offers.push(log);
     }
     offers.push(desk.offer_on(CommandKind::ChangePerson, id, person));
     offers.push(desk.offer(CommandKind::RemovePerson, id, None));

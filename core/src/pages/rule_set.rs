@@ -113,15 +113,10 @@ fn rule_of(
     shipped: &RuleRow,
     changed: Option<&HouseValue>,
 ) -> RuleOfSet {
-    let key = format!("rule-row.{}", row.id);
     let field = field_of(row);
     RuleOfSet {
         id: row.id.clone(),
-        words: if desk.words.has(&key) {
-            desk.say(&key)
-        } else {
-            row.note.clone()
-        },
+        words: desk.say(&format!("rule-row.{}", row.id)),
         value: desk.words.number(row.value, row.quantity),
         source: source(desk, row),
         is_house: row.label == RuleLabel::House,
@@ -195,7 +190,10 @@ fn offers(
         return Vec::new();
     };
     let about = Id(format!("{set}/{}", row.id));
-    let now = json!({ "value": desk.words.number(row.value, row.quantity) });
+    let mut now = json!({ "value": desk.words.number(row.value, row.quantity) });
+    if let (Some(by), Some(now)) = (desk.holder_name(), now.as_object_mut()) {
+        now.insert("by".to_owned(), json!(by));
+    }
     let mut change = desk.offer(CommandKind::ChangeRule, &about, Some(&now));
     for input in &mut change.inputs {
         if let InputKind::Number { .. } = input.kind {
@@ -207,4 +205,35 @@ fn offers(
         offers.push(desk.offer(CommandKind::ResetRule, &about, None));
     }
     offers
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::judge::rules::Rule;
+    use crate::words::{Language, UnitSystem, Words};
+
+    #[test]
+    fn every_row_and_group_is_worded_in_every_language() {
+        for language in Language::ALL {
+            let words = Words::new(language, UnitSystem::Metric);
+            for rule in Rule::ALL {
+                let group = rule.id().split('.').next().unwrap();
+                for key in [
+                    format!("rule-row.{}", rule.id()),
+                    format!("rule-group.{group}"),
+                ] {
+                    assert!(words.has(&key), "{key}");
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn a_row_that_may_be_changed_has_a_range_and_a_step() {
+        let rules = RuleSet::shipped(&Id::default()).unwrap();
+        let wind = field_of(rules.row(Rule::StopWindForce)).unwrap();
+        assert_eq!((wind.min, wind.max, wind.step), (3.0, 6.0, 1.0));
+        assert!(field_of(rules.row(Rule::ZoneFellEveryoneLengths)).is_none());
+    }
 }

@@ -34,8 +34,6 @@ pub struct SettingsPage {
 pub struct SettingsFacts {
     /// The settings, as JSON.
     pub settings: Value,
-    /// Who holds the phone; empty while nobody is named.
-    pub holder: Id,
     /// The colours of the screen.
     pub theme: Theme,
     /// Size of letters in percent.
@@ -47,7 +45,7 @@ pub struct SettingsFacts {
 /// The page of this phone's settings.
 pub fn settings_page(desk: &PageDesk, facts: SettingsFacts) -> SettingsPage {
     let words = &desk.words;
-    let holder = (!facts.holder.is_empty()).then(|| desk.person(&facts.holder));
+    let holder = desk.holder_name();
     let hand = if facts.left_hand {
         "page.left-hand"
     } else {
