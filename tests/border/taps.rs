@@ -3,7 +3,11 @@
 //! every key typed; the system camera's own buttons do not count, nor what is offered ready.
 
 use std::cell::Cell;
+use std::path::Path;
+use std::sync::Arc;
+use std::sync::atomic::AtomicU32;
 
+use bolewalk_core::field_book::{FieldBook, FixedClock};
 use bolewalk_core::pages::{
     CommandKind, Entry, EntryValue, InputKind, Offer, PageAddress, PartOfWalk, TreePage,
 };
@@ -61,6 +65,18 @@ impl Fingers<'_> {
         done.unwrap_or_else(|error| panic!("{}: {error:?}", offer.id))
             .go_to
     }
+}
+
+/// A hand on a phone whose clock can be set.
+fn with_clock(folder: &Path) -> (Hand, Arc<FixedClock>) {
+    let clock = FixedClock::at(super::MORNING).unwrap();
+    let path = folder.display().to_string();
+    let book = FieldBook::open_with_clock(path, "phone-1".to_owned(), clock.clone());
+    let hand = Hand {
+        book: book.unwrap(),
+        taps: AtomicU32::new(0),
+    };
+    (hand, clock)
 }
 
 fn offer<'o>(offers: &'o [Offer], id: &str) -> &'o Offer {
@@ -299,17 +315,7 @@ fn a_full_check_takes_forty_five_taps() {
 #[test]
 fn the_same_tree_again_that_day_takes_six_taps() {
     let folder = tempfile::tempdir().unwrap();
-    let clock = bolewalk_core::field_book::FixedClock::at(super::MORNING).unwrap();
-    let path = folder.path().display().to_string();
-    let book = bolewalk_core::field_book::FieldBook::open_with_clock(
-        path,
-        "phone-1".to_owned(),
-        clock.clone(),
-    );
-    let hand = Hand {
-        book: book.unwrap(),
-        taps: std::sync::atomic::AtomicU32::new(0),
-    };
+    let (hand, clock) = with_clock(folder.path());
     let (site, tree, _) = full_check(&hand);
     let visit = {
         let page = hand.site_page(&site);
@@ -356,4 +362,24 @@ fn the_same_tree_again_that_day_takes_six_taps() {
     );
     let site = hand.site_page(&site);
     assert!(site.lines.iter().any(|line| line.words.contains("1:00 PM")));
+}
+
+#[test]
+fn a_stop_on_sight_lies_over_yesterdays_full_check() {
+    let folder = tempfile::tempdir().unwrap();
+    let (hand, clock) = with_clock(folder.path());
+    let (_, tree, _) = full_check(&hand);
+    let tomorrow = Moment {
+        utc_ms: super::MORNING.utc_ms + 86_400_000,
+        ..super::MORNING
+    };
+    clock.set_to(tomorrow).unwrap();
+    let hanger = [("on_sight.what", choice("hanger"))];
+    hand.act(CommandKind::StopOnSight, &tree, &hanger).unwrap();
+    let page = hand.tree_page(&tree);
+    assert_eq!(page.verdict, Verdict::Barred);
+    assert_eq!(page.findings.len(), 3, "those of yesterday, and the hanger");
+    let mut lines = page.lines.iter();
+    let girth = lines.find(|line| line.id == "tree.girth").unwrap();
+    assert!(girth.words.starts_with("188 cm"), "{girth:?}");
 }

@@ -2,8 +2,6 @@
 
 use std::time::Instant;
 
-use bolewalk_core::record::Id;
-
 use super::store::{ana, at, open, property};
 
 #[test]
@@ -19,9 +17,9 @@ fn an_inventory_of_14487_trees_is_one_edit_and_one_undo() {
     assert_eq!(loaded, file);
     assert!(done.changes > 14_487 * 8);
     println!("put {put:?}, read {read:?}");
-    store.undo(Some(&Id::from("s")), &ana(1)).unwrap().unwrap();
+    store.undo(None, &ana(1)).unwrap().unwrap();
     assert!(store.read().load_book().unwrap().sites.is_empty());
-    store.redo(Some(&Id::from("s")), &ana(2)).unwrap().unwrap();
+    store.redo(None, &ana(2)).unwrap().unwrap();
     assert_eq!(store.read().load_site(&site).unwrap().file, file);
     drop(store);
     let start = Instant::now();

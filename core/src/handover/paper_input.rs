@@ -4,6 +4,8 @@ use std::collections::BTreeMap;
 
 use crate::error::BookError;
 use crate::judge::codebook::Codebook;
+use crate::judge::rules::Rule;
+use crate::judge::{CountingLooks, rules_for};
 use crate::record::{
     Day, Finding, Id, Inspection, InspectionLevel, Judgement, Look, Moment, Photo, SiteFile,
     SiteJudgement, Target, Tree, Visit, WalkPart, ZoneAnswer,
@@ -64,6 +66,7 @@ impl<'a> PaperDesk<'a> {
             .iter()
             .map(|judgement| (&judgement.tree, judgement))
             .collect();
+        let carries_days = carries_days(input.file);
         let mut trees: Vec<TreeSeen> = site
             .trees
             .iter()
@@ -71,7 +74,7 @@ impl<'a> PaperDesk<'a> {
             .map(|(number, tree)| TreeSeen {
                 tree,
                 judgement: judged.get(&tree.id).copied(),
-                looks: looks_that_count(tree, &site.visits, input.judgement.as_of),
+                looks: looks_that_count(tree, &site.visits, input.judgement.as_of, carries_days),
                 key: format!("tree-{number}"),
             })
             .collect();
@@ -215,11 +218,17 @@ impl<'a> TreeSeen<'a> {
     }
 }
 
-/// The last look that stands by itself and the same day's additions to it, the newest first.
+/// How long a full check carries by the site's rules; not at all where those cannot be read.
+pub(super) fn carries_days(file: &SiteFile) -> f64 {
+    rules_for(file).map_or(0.0, |rules| rules.number(Rule::CheckCarriesDays))
+}
+
+/// The looks that the judgement counts, the newest first.
 pub(super) fn looks_that_count<'a>(
     tree: &'a Tree,
     visits: &[Visit],
     as_of: Day,
+    carries_days: f64,
 ) -> Vec<&'a Inspection> {
     let day_of = |look: &Inspection| {
         let visit = visits.iter().find(|visit| visit.id == look.visit)?;
@@ -233,11 +242,14 @@ pub(super) fn looks_that_count<'a>(
         .collect();
     // Undated looks come first, so that any dated one counts before them.
     dated.sort_by_key(|(day, at, _)| (*day, *at));
-    let stands_alone = |look: &Inspection| look.level != InspectionLevel::SameDay;
-    let first = dated.iter().rposition(|(_, _, look)| stands_alone(look));
+    let by_day: Vec<_> = dated
+        .iter()
+        .map(|(day, _, look)| (*day, look.level))
+        .collect();
+    let counting = CountingLooks::of(&by_day, carries_days);
     let mut looks: Vec<&Inspection> = dated
         .into_iter()
-        .skip(first.unwrap_or(0))
+        .skip(counting.first)
         .map(|(_, _, look)| look)
         .collect();
     looks.reverse();

@@ -7,11 +7,12 @@ use std::borrow::Cow;
 use std::collections::BTreeMap;
 
 use crate::record::{
-    BaseSounding, Day, Inspection, InspectionLevel, Look, PartLook, Person, Site, SiteFile, Tree,
-    Visit, WalkPart, WeatherHour,
+    BaseSounding, Day, Inspection, Look, PartLook, Person, Site, SiteFile, Tree, Visit, WalkPart,
+    WeatherHour,
 };
 
 use super::codebook::Codebook;
+use super::looks::CountingLooks;
 use super::rules::{Rule, RuleSet};
 use super::sampling::SAMPLES;
 use super::wood::GreenWood;
@@ -124,18 +125,11 @@ impl<'a> SiteContext<'a> {
         dated.sort_by_key(|(day, at, _)| (*day, *at));
         let (last_day, _, last) = *dated.last()?;
         let carries = self.rules.number(Rule::CheckCarriesDays);
-        let full = dated
+        let by_day: Vec<_> = dated
             .iter()
-            .rposition(|(_, _, look)| look.level == InspectionLevel::FullCheck)
-            .filter(|&at| match (dated.get(at).and_then(|d| d.0), last_day) {
-                (Some(full), Some(last)) => last.days_since(full) as f64 <= carries,
-                (None, None) => true,
-                _ => false,
-            });
-        let first = full.unwrap_or_else(|| {
-            let of_last_day = |d: &(Option<Day>, i64, &Inspection)| d.0 == last_day;
-            dated.iter().position(of_last_day).unwrap_or(0)
-        });
+            .map(|(day, _, look)| (*day, look.level))
+            .collect();
+        let CountingLooks { first, full } = CountingLooks::of(&by_day, carries);
         let (_, _, base) = dated.get(first)?;
         let mut whole = (*base).clone();
         let mut anew = Vec::new();

@@ -18,6 +18,7 @@ mod inside;
 mod judge_plan;
 mod judge_site;
 mod judge_tree;
+mod looks;
 mod plan_case;
 mod remarks;
 pub mod risk;
@@ -47,6 +48,7 @@ pub use case::SiteContext;
 pub use gear::{gear_fault, next_check};
 pub use judge_site::{judge_context, judge_context_by, judge_site, rules_for};
 pub use judge_tree::judge_tree;
+pub use looks::CountingLooks;
 pub use training::{CLIMBING_KNOTS, is_signed_off, knows_knot, sign_off_holds};
 
 /// Version of the method: an answer of another version is another answer.

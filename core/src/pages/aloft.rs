@@ -58,7 +58,7 @@ pub fn aloft_page(
     answer: &Judgement,
     holder: &Id,
 ) -> AloftPage {
-    let looks = Looks::of(tree, site, desk.today);
+    let looks = Looks::of(tree, site, desk.today, &desk.rules);
     let species = desk.species(tree.species.as_deref());
     let name = [
         ("tag", Said::Text(&tree.tag)),

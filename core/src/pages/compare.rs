@@ -109,8 +109,8 @@ pub fn compare_page(
     let Some(earlier) = earlier else {
         return page;
     };
-    let now = Looks::of(tree, site, desk.today);
-    let then = Looks::of(&earlier.tree, site, earlier.day);
+    let now = Looks::of(tree, site, desk.today, &desk.rules);
+    let then = Looks::of(&earlier.tree, site, earlier.day, &desk.rules);
     let newest = now.looks.first().and_then(|look| day_of(look, site));
     let days = [
         ("then", Said::Day(earlier.day)),

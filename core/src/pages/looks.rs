@@ -1,11 +1,10 @@
 //! What was seen on a tree: which looks count, and the newest answer to a question.
 
-use crate::record::{
-    Day, Finding, Id, Inspection, InspectionLevel, Look, PartLook, Site, Tree, WalkPart,
-};
+use crate::judge::CountingLooks;
+use crate::judge::rules::{Rule, RuleSet};
+use crate::record::{Day, Finding, Id, Inspection, Look, PartLook, Site, Tree, WalkPart};
 
-/// The looks at a tree that count, the newest first: the last look that stands by itself, and what
-/// was looked at again since.
+/// The looks at a tree that count, the newest first: those that the judgement rests on.
 pub(super) struct Looks<'a> {
     /// The looks, the newest first.
     pub looks: Vec<&'a Inspection>,
@@ -14,7 +13,7 @@ pub(super) struct Looks<'a> {
 }
 
 impl<'a> Looks<'a> {
-    pub(super) fn of(tree: &'a Tree, site: &Site, today: Day) -> Self {
+    pub(super) fn of(tree: &'a Tree, site: &Site, today: Day, rules: &RuleSet) -> Self {
         let mut dated: Vec<(Option<Day>, i64, &Inspection)> = tree
             .inspections
             .iter()
@@ -26,11 +25,14 @@ impl<'a> Looks<'a> {
         dated.sort_by_key(|(day, at, _)| (*day, *at));
         let of_today = dated.iter().rev().find(|(day, _, _)| *day == Some(today));
         let begun = of_today.map(|(_, _, look)| *look);
-        let stands_alone = |look: &Inspection| look.level != InspectionLevel::SameDay;
-        let first = dated.iter().rposition(|(_, _, look)| stands_alone(look));
+        let by_day: Vec<_> = dated
+            .iter()
+            .map(|(day, _, look)| (*day, look.level))
+            .collect();
+        let counting = CountingLooks::of(&by_day, rules.number(Rule::CheckCarriesDays));
         let mut looks: Vec<&Inspection> = dated
             .iter()
-            .skip(first.unwrap_or(0))
+            .skip(counting.first)
             .map(|(_, _, look)| *look)
             .collect();
         looks.reverse();

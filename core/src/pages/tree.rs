@@ -81,7 +81,7 @@ pub struct TreePage {
 
 /// The page of a tree.
 pub fn tree_page(desk: &PageDesk, site: &Site, tree: &Tree, answer: &Judgement) -> TreePage {
-    let looks = Looks::of(tree, site, desk.today);
+    let looks = Looks::of(tree, site, desk.today, &desk.rules);
     let species = desk.species(tree.species.as_deref());
     TreePage {
         id: tree.id.clone(),

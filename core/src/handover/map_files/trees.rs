@@ -2,7 +2,7 @@
 
 use super::layer::{Column, Form, Kind, Layer, Row, Value, tenth_up};
 use super::layers::{column, judged, shown_zone, tree_point};
-use crate::handover::paper_input::looks_that_count;
+use crate::handover::paper_input::{carries_days, looks_that_count};
 use crate::record::Quantity::{AngleDeg, BearingDeg, LengthCm, LengthM};
 use crate::record::{Day, Inspection, Judgement, SiteFile, SiteJudgement, Tree, Visit};
 use crate::words::Words;
@@ -36,8 +36,9 @@ pub(super) const TREE_COLUMNS: &[Column] = &[
 pub(super) fn trees(file: &SiteFile, judgement: &SiteJudgement, words: Words) -> Layer {
     let by_tree = judged(judgement);
     let visits = &file.site.visits;
+    let carries = carries_days(file);
     let rows = file.site.trees.iter().map(|tree| {
-        let looks = looks_that_count(tree, visits, judgement.as_of);
+        let looks = looks_that_count(tree, visits, judgement.as_of, carries);
         let judged = by_tree.get(&tree.id).copied();
         let mut values = seen_values(tree, &looks);
         values.extend(judged_values(tree, judged, words));

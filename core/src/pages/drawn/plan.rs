@@ -104,7 +104,7 @@ pub(super) fn plan_tree(
 ) -> Option<PlanTree> {
     let position = tree.position?;
     let centre = spot(plane, position.point());
-    let looks = Looks::of(tree, site, desk.today);
+    let looks = Looks::of(tree, site, desk.today, &desk.rules);
     Some(PlanTree {
         id: tree.id.to_string(),
         tag: tree.tag.clone(),

@@ -11,7 +11,7 @@ use crate::words::Said;
 pub(super) fn tree_side(desk: &PageDesk, id: &Id, zoom: u32) -> Option<Drawing> {
     let (site, _) = desk.site?;
     let (tree, _) = desk.tree(id)?;
-    let looks = Looks::of(tree, site, desk.today);
+    let looks = Looks::of(tree, site, desk.today, &desk.rules);
     let height_m = looks.newest(|look| look.height)?.height_m;
     let height = desk.words.number(height_m, Quantity::LengthM);
     let crown = looks.newest(|look| look.crown);
