@@ -17,8 +17,9 @@ import bolewalk.app.device.LocalDevice
 import bolewalk.app.device.takeHandedIn
 import bolewalk.app.field.FieldModel
 import bolewalk.app.field.Papers
-import bolewalk.app.look.BolewalkTheme
+import bolewalk.app.look.ForReader
 import bolewalk.app.screens.FieldScreen
+import bolewalk.book.LatLon
 import java.io.File
 
 /** The one window: it shows the page where the person is, and listens to camera, sensors and fingers. */
@@ -37,10 +38,11 @@ class MainActivity : ComponentActivity() {
         enableEdgeToEdge()
         val device = (application as BolewalkApplication).deviceOf(this, field)
         if (savedInstanceState == null) takeHandedIn(this, intent, field)
+        device.position.known()?.let { field.near(LatLon(it.latDeg, it.lonDeg)) }
         setContent {
             val state by field.state.collectAsStateWithLifecycle()
             CompositionLocalProvider(LocalDevice provides device) {
-                BolewalkTheme {
+                ForReader(state.reader) {
                     BackHandler(state.handedIn != null || state.form != null || state.way.size > 1) { field.back() }
                     FieldScreen(state, field)
                 }

@@ -28,7 +28,7 @@ class Controls(private val name: String) {
 
     /** Those that are too near to each other. What lies in another belongs to it. */
     private fun apart(nodes: List<SemanticsNode>): List<String> = buildList {
-        val seen = nodes.filter { it.boundsInRoot.width > 1 && it.boundsInRoot.height > 1 }
+        val seen = nodes.filter { it.layoutInfo.isPlaced && it.boundsInRoot.width > 1 && it.boundsInRoot.height > 1 }
         seen.forEachIndexed { index, one ->
             val density = one.layoutInfo.density.density
             seen.drop(index + 1).filterNot { inside(it, one) || inside(one, it) }.forEach { other ->

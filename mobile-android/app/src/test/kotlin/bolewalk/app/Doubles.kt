@@ -18,6 +18,9 @@ class Doubles {
     val place = SenseDouble<PlaceFix>()
     val held = SenseDouble<HowHeld>()
 
+    /** Whether the person allowed the position before. */
+    var positionAllowed = false
+
     /** The file that the camera or the picker gives next; none, when the person turns back. */
     var next: File? = null
     val handed = mutableListOf<String>()
@@ -36,7 +39,14 @@ class Doubles {
 
             override fun any(path: String) = give(path)
         }
-        return Device(PositionSense(place::listen), HeldSense(held::listen), Camera(::give), files, Sharing { handed.add(it) })
+        val position = object : PositionSense {
+            override fun listen(hear: (Heard<PlaceFix>) -> Unit) = place.listen(hear)
+
+            override fun allowed() = positionAllowed
+
+            override fun known(): PlaceFix? = null
+        }
+        return Device(position, HeldSense(held::listen), Camera(::give), files, Sharing { handed.add(it) })
     }
 }
 

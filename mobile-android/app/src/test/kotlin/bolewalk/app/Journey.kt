@@ -27,6 +27,8 @@ class Step(toml: TomlTable) {
     val tap: String? = toml.getString("tap")
     val about: String? = toml.getString("about")
     val twice: Boolean = toml.getBoolean("twice") ?: false
+    val phone: String? = toml.getString("phone")
+    val file: String? = toml.getString("file")
     val clock: String? = toml.getString("clock")
     val fault: String? = toml.getString("fault")
     val see: List<String> = texts(toml, "see")
@@ -37,7 +39,7 @@ class Step(toml: TomlTable) {
     val sense: List<Sensed> = toml.getArray("sense")?.tables().orEmpty().map(::Sensed)
 
     init {
-        known(toml, "open", "of", "tap", "about", "twice", "clock", "fault", "see", "not_see", "enter", "sense")
+        known(toml, "open", "of", "tap", "about", "twice", "phone", "file", "clock", "fault", "see", "not_see", "enter", "sense")
     }
 
     override fun toString() = listOfNotNull(open?.let { "open $it" }, of, tap?.let { "tap $it" }, about, fault).joinToString(" ")
@@ -46,13 +48,14 @@ class Step(toml: TomlTable) {
 class Sensed(toml: TomlTable) {
     val into: String = checkNotNull(toml.getString("into"))
     val fix: List<Double>? = toml.getArray("fix")?.numbers()
+    val fixes: List<List<Double>>? = toml.getArray("fixes")?.let { fixes -> List(fixes.size()) { fixes.getArray(it).numbers() } }
     val tilt: Double? = toml.get("tilt")?.let(::number)
     val bearing: Double? = toml.get("bearing")?.let(::number)
     val photo: String? = toml.getString("photo")
     val outline: List<List<Double>>? = toml.getArray("outline")?.let { points -> List(points.size()) { points.getArray(it).numbers() } }
 
     init {
-        known(toml, "into", "fix", "tilt", "bearing", "photo", "outline")
+        known(toml, "into", "fix", "fixes", "tilt", "bearing", "photo", "outline")
     }
 }
 

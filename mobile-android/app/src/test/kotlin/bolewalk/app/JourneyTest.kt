@@ -17,8 +17,9 @@ class JourneyTest {
         val files = File(root, "tests/journeys").listFiles { file -> file.extension == "toml" }.orEmpty().sorted()
         assertTrue(files.isNotEmpty())
         files.forEach { file ->
-            app.filesDir.deleteRecursively()
             app.keeper.forget()?.destroy()
+            app.filesDir.deleteRecursively()
+            app.phone = "phone-1"
             val walk = Walk(rule)
             val journey = Journey(file)
             walk.look = Controls(file.name)::check

@@ -16,13 +16,23 @@ import bolewalk.book.OfferedInput
 import java.io.File
 
 /** Walks a journey through the real activity: what it taps it finds by tag, what it sees stands on the screen. */
-class JourneyWalker(private val walk: Walk, journey: Journey) {
+class JourneyWalker(private val walk: Walk, private val journey: Journey) {
+    private val phones = mutableSetOf(app.phone)
+
+    /** The pack that was written last, on whichever phone. */
+    private var pack: File? = null
+
     init {
         app.clock.setTo(moment(journey.clock))
         walk.units(journey.units)
     }
 
     fun step(step: Step) {
+        step.phone?.let {
+            closeForm()
+            walk.takeUp(it)
+            if (phones.add(it)) walk.units(journey.units)
+        }
         step.clock?.let {
             app.clock.setTo(moment(it))
             walk.away()
@@ -78,7 +88,9 @@ class JourneyWalker(private val walk: Walk, journey: Journey) {
         val button = hasTestTag(offer)
         val meant = step.about?.let { button and recordShows(it) } ?: button
         val asksNothing = step.enter.isEmpty() && step.sense.isEmpty()
+        app.doubles.next = step.file?.let { File(root, it) } ?: pack
         walk.tap(meant, if (asksNothing) times else 1)
+        keepPack()
         if (walk.state.form == null) {
             check(asksNothing) { "$offer opened no form: ${walk.state.said?.words}" }
             return
@@ -86,6 +98,11 @@ class JourneyWalker(private val walk: Walk, journey: Journey) {
         step.enter.forEach { (input, value) -> enter(inputOf(input), value) }
         step.sense.forEach(::sense)
         walk.tap(hasTestTag("form.confirm"), times)
+    }
+
+    private fun keepPack() {
+        val written = walk.state.written?.let(::File)?.takeIf { it.extension == "bolewalk-pack" } ?: return
+        pack = written.copyTo(File(app.cacheDir, "given/last.bolewalk-pack"), overwrite = true)
     }
 
     private fun inputOf(id: String): OfferedInput = checkNotNull(walk.state.form?.offer?.inputs?.find { it.id == id }) { "no input $id" }
@@ -96,8 +113,9 @@ class JourneyWalker(private val walk: Walk, journey: Journey) {
             is InputKind.Choices -> choices(value).forEach { choose(input, kind.choices, it) }
             is InputKind.YesNo -> walk.tap("${input.id}/$value")
             is InputKind.Number -> if (walk.exists(hasTestTag("${input.id}/$value"))) walk.tap("${input.id}/$value") else walk.type(input.id, "$value")
-            is InputKind.Words, is InputKind.Bearing, is InputKind.Tilt, is InputKind.OnDay -> walk.type(input.id, "$value")
-            is InputKind.Fix, is InputKind.PhotoFile, is InputKind.Outline -> error("${input.id} is sensed, not entered")
+            is InputKind.Search -> kind.first.find { it.words == value }?.let { walk.tap("${input.id}/${it.id}") } ?: walk.type(input.id, "$value")
+            is InputKind.Words, is InputKind.Bearing, is InputKind.Tilt, is InputKind.OnDay, is InputKind.Fix -> walk.type(input.id, "$value")
+            is InputKind.PhotoFile, is InputKind.Outline -> error("${input.id} is sensed, not entered")
         }
     }
 
@@ -111,8 +129,19 @@ class JourneyWalker(private val walk: Walk, journey: Journey) {
     private fun sense(sensed: Sensed) {
         inputOf(sensed.into)
         val (place, held) = app.doubles.place to app.doubles.held
-        sensed.fix?.let { (lat, lon, accuracy) -> fix(sensed.into) { place.say(Heard.Value(PlaceFix(lat, lon, accuracy))) } }
-        sensed.outline?.forEach { (lat, lon) -> fix(sensed.into) { place.say(Heard.Value(PlaceFix(lat, lon, 3.0))) } }
+        (sensed.fixes ?: sensed.fix?.let { listOf(it + 1.0) })?.let { fixes ->
+            place.say(null)
+            walk.tap("${sensed.into}/sense")
+            fixes.forEach { (lat, lon, accuracy, seconds) ->
+                place.say(Heard.Value(PlaceFix(lat, lon, accuracy, (seconds * 1000).toLong())))
+                walk.settle()
+            }
+            walk.tap("${sensed.into}/sense")
+        }
+        sensed.outline?.forEach { (lat, lon) ->
+            place.say(Heard.Value(PlaceFix(lat, lon, 3.0, 0)))
+            walk.tap("${sensed.into}/sense")
+        }
         val turned = sensed.tilt?.let { HowHeld(it, 0.0) } ?: sensed.bearing?.let { HowHeld(0.0, it) }
         turned?.let {
             held.say(Heard.Value(it))
@@ -123,11 +152,6 @@ class JourneyWalker(private val walk: Walk, journey: Journey) {
             app.doubles.next = File(root, it)
             walk.tap("${sensed.into}/take")
         }
-    }
-
-    private fun fix(input: String, say: () -> Unit) {
-        say()
-        walk.tap("$input/sense")
     }
 
     private companion object {

@@ -21,9 +21,10 @@ class LifeTest {
 
     private fun onATree(): Walk = Walk(rule).apply {
         metric()
-        tap("site.add").type("site.name", "Heron Mill").tap("form.confirm").tap("go.site")
-        tap("tree.add").type("tree.tag", "7").tap("form.confirm").tap("go.tree")
-        tap("inspection.start/full_check")
+        // What is made is opened.
+        tap("site.add").type("site.name", "Heron Mill").tap("form.confirm")
+        tap("tree.add").tap("form.confirm")
+        tap("full_check.start")
     }
 
     @Test fun whatIsHalfEnteredSurvivesTheEndOfTheProcess() {
@@ -68,8 +69,9 @@ class LifeTest {
 
     @Test fun twoQuickTapsDoOneThing() {
         val walk = Walk(rule)
+        walk.tap("go.people")
         for (name in listOf("Ana", "Ben")) {
-            walk.tap("person.add").type("person.name", name).tap(hasTestTag("form.confirm"), times = 2)
+            walk.tap("person.add").type("person.name", name).tap(hasTestTag("form.confirm"), times = 2).tap("go.people")
             assertEquals(1, walk.rule.onAllNodes(hasText(name)).fetchSemanticsNodes().size)
         }
         walk.tap(hasTestTag("edit.undo"), times = 2)

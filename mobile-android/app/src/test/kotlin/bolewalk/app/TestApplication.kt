@@ -14,7 +14,10 @@ class TestApplication : BolewalkApplication() {
     val clock: FixedClock by lazy { FixedClock.at(moment("2026-05-14T09:10:00-04:00")) }
     val doubles = Doubles()
 
-    override fun openBook(): FieldBook = FieldBook.openWithClock(File(filesDir, "book").path, deviceName(), clock)
+    /** Which phone is in the hand; each has a book of its own. */
+    var phone = "phone-1"
+
+    override fun openBook(): FieldBook = FieldBook.openWithClock(File(filesDir, phone).path, phone, clock)
 
     override fun deviceOf(activity: ComponentActivity, field: FieldModel): Device = doubles.device(field)
 }

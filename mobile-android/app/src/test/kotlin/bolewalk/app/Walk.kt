@@ -2,6 +2,7 @@ package bolewalk.app
 
 import android.os.Bundle
 import android.os.Parcel
+import androidx.compose.ui.geometry.Offset
 import androidx.compose.ui.test.SemanticsMatcher
 import androidx.compose.ui.test.SemanticsNodeInteraction
 import androidx.compose.ui.test.hasTestTag
@@ -12,15 +13,24 @@ import androidx.compose.ui.test.performClick
 import androidx.compose.ui.test.performScrollTo
 import androidx.compose.ui.test.performScrollToNode
 import androidx.compose.ui.test.performTextReplacement
+import androidx.compose.ui.test.performTouchInput
 import androidx.test.core.app.ApplicationProvider
 import bolewalk.app.field.FieldState
+import bolewalk.app.look.STEP_DP
+import bolewalk.app.look.numberIn
+import bolewalk.app.look.typed
 import bolewalk.book.CommandKind
 import bolewalk.book.Entry
 import bolewalk.book.EntryValue
+import bolewalk.book.InputKind
 import java.util.concurrent.CountDownLatch
 import kotlinx.coroutines.CoroutineScope
 import kotlinx.coroutines.Dispatchers
 import kotlinx.coroutines.launch
+import kotlin.math.abs
+import kotlin.math.sign
+import kotlin.math.sqrt
+import org.junit.Assert.assertEquals
 import org.robolectric.Robolectric
 import org.robolectric.android.controller.ActivityController
 
@@ -88,6 +98,32 @@ class Walk(val rule: ComposeTestRule) {
         settle()
     }
 
+    /** Drags a dial to a number, without letting it go: one drag, quick while it is far and slow when it is near. */
+    fun dial(input: String, target: Double): Walk = apply {
+        taps++
+        val dial = node(hasTestTag("$input/dial"))
+        val step = dial.fetchSemanticsNode().layoutInfo.density.density * STEP_DP
+        dial.performTouchInput { down(center) }
+        dial.performTouchInput { moveBy(Offset(viewConfiguration.touchSlop + step, 0f), 1000) }
+        for (turn in 1..200) {
+            settle()
+            val left = target - (numberIn(typed(state.form?.draft?.get(input))) ?: 0.0)
+            if (abs(left) < 1e-9) break
+            val steps = left / stepOf(input)
+            if (abs(steps) > 20) {
+                dial.performTouchInput { moveBy(Offset((sqrt(abs(steps) / 8) * sign(steps)).toFloat() * step, 0f), 16) }
+            } else {
+                dial.performTouchInput { moveBy(Offset(steps.toFloat() * step, 0f), 10_000) }
+            }
+        }
+        dial.performTouchInput { up() }
+        settle()
+        assertEquals(target, numberIn(typed(state.form?.draft?.get(input))))
+    }
+
+    private fun stepOf(input: String): Double =
+        (state.form?.offer?.inputs?.find { it.id == input }?.kind as InputKind.Number).step
+
     fun sees(text: String): Boolean = exists(hasText(text, substring = true))
 
     /** Whether it is on the screen, or in the list where one can scroll to it. */
@@ -137,6 +173,15 @@ class Walk(val rule: ComposeTestRule) {
             readBundle(javaClass.classLoader).also { recycle() }
         }
         controller = Robolectric.buildActivity(MainActivity::class.java).setup(saved)
+        settle()
+    }
+
+    /** Puts this phone down and takes up another. */
+    fun takeUp(phone: String) {
+        controller.pause().stop().destroy()
+        app.keeper.forget()?.destroy()
+        app.phone = phone
+        controller = Robolectric.buildActivity(MainActivity::class.java).setup()
         settle()
     }
 

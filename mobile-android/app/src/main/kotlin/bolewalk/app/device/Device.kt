@@ -58,6 +58,9 @@ fun interface PositionSense {
     /** Every fix of the receiver. Asks for the permission where it was not given yet. */
     fun listen(hear: (Heard<PlaceFix>) -> Unit): Listening
 
+    /** Whether it may be listened to without asking anybody. */
+    fun allowed(): Boolean = false
+
     /** Where the phone last knew to be; asks nobody. */
     fun known(): PlaceFix? = null
 }

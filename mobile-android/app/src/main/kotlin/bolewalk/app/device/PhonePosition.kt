@@ -31,6 +31,8 @@ class PhonePosition(private val activity: ComponentActivity, private val permiss
         return Listening { locations.removeUpdates(receiver) }
     }
 
+    override fun allowed(): Boolean = permission.allowed
+
     @SuppressLint("MissingPermission")
     override fun known(): PlaceFix? {
         val locations = activity.getSystemService(LocationManager::class.java)

@@ -5,16 +5,17 @@ import androidx.lifecycle.ViewModel
 import androidx.lifecycle.viewModelScope
 import bolewalk.book.BookException
 import bolewalk.book.CommandKind
-import bolewalk.book.Done
 import bolewalk.book.Drawing
 import bolewalk.book.DrawingAddress
-import bolewalk.book.Entry
 import bolewalk.book.EntryValue
 import bolewalk.book.FieldBook
+import bolewalk.book.LatLon
 import bolewalk.book.Offer
+import bolewalk.book.OfferedChoice
+import bolewalk.book.Page
 import bolewalk.book.PageAddress
+import bolewalk.book.SensedFix
 import java.io.File
-import kotlinx.coroutines.Job
 import kotlinx.coroutines.delay
 import kotlinx.coroutines.flow.MutableStateFlow
 import kotlinx.coroutines.flow.StateFlow
@@ -25,20 +26,24 @@ import kotlinx.coroutines.launch
 /** Asks the core for pages and carries out what it offers. It alone touches the bindings' object. */
 class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, private val papers: Papers) : ViewModel() {
     private val kept = Kept(saved)
-    private val now = MutableStateFlow(FieldState(kept.way, handedIn = kept.handedIn))
+    private val now = MutableStateFlow(FieldState(kept.way, handedIn = kept.handedIn, form = kept.offer?.let { FilledOffer(it, kept.draft) }))
     val state: StateFlow<FieldState> = now.asStateFlow()
 
-    /** Numbers the questions for a page: an answer to an older one is stale. */
+    /** Number the questions for a page and for a rehearsal: an answer to an older one is stale. */
     private var asked = 0
+    private var rehearsed = 0
 
     init {
-        show()
+        launch {
+            readSettings()
+            ask()
+        }
     }
 
     /** Goes to a page. On the way back from it the present one comes again. */
     fun open(address: PageAddress) {
         val way = now.value.way
-        val at = way.indexOf(address)
+        val at = way.indexOfFirst { it.leadsWhere(address) }
         go(if (at >= 0) way.take(at + 1) else way + address)
     }
 
@@ -59,15 +64,37 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
 
     private fun go(way: List<PageAddress>) {
         close()
-        kept.way = way
-        now.update { it.copy(way = way, said = null, written = null) }
+        lead(way)
+        now.update { it.copy(said = null, written = null) }
         show()
+    }
+
+    private fun lead(way: List<PageAddress>) {
+        kept.way = way
+        now.update { it.copy(way = way) }
+    }
+
+    /** Searches on the present page; what is searched for is part of its address. */
+    fun search(text: String) {
+        val present = when (val address = now.value.address) {
+            is PageAddress.Book -> address.copy(search = text)
+            is PageAddress.Site -> address.copy(search = text)
+            else -> return
+        }
+        lead(now.value.way.dropLast(1) + present)
+        show()
+    }
+
+    /** The phone knows its place: sites near it come first in the book. */
+    fun near(place: LatLon) {
+        lead(now.value.way.map { if (it is PageAddress.Book) it.copy(near = place) else it })
+        if (now.value.address is PageAddress.Book) show()
     }
 
     /** Takes an offer: does it where it asks nothing, else opens its form. */
     fun take(offer: Offer, entered: Map<String, EntryValue> = emptyMap()) {
         when {
-            !offer.enabled -> now.update { it.copy(said = Said(offer.whyNot, refused = true)) }
+            !offer.enabled -> say(offer.whyNot, refused = true)
             offer.inputs.isEmpty() || covers(offer, entered) -> carryOut(FilledOffer(offer, entered))
             else -> fill(FilledOffer(offer, entered))
         }
@@ -78,18 +105,32 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
         entered.isNotEmpty() && offer.inputs.all { !it.needed || it.id in entered }
 
     /** Opens the form of an offer with what a tile already said. */
-    fun fill(form: FilledOffer) {
-        kept.offer = OfferKept(form.offer.id, form.offer.about, form.offer.token)
+    private fun fill(form: FilledOffer) {
+        kept.offer = form.offer
         kept.draft = form.draft
         now.update { it.copy(form = form, said = null) }
+        rehearse()
     }
 
     /** What was typed, chosen or sensed for an input of the open form; nothing takes it back. */
-    fun enter(input: String, value: EntryValue?) = now.update { state ->
-        val form = state.form ?: return@update state
-        val draft = if (value == null) form.draft - input else form.draft + (input to value)
-        kept.draft = draft
-        state.copy(form = form.copy(draft = draft, faults = form.faults - input))
+    fun enter(input: String, value: EntryValue?) {
+        now.update { state ->
+            val form = state.form ?: return@update state
+            val draft = if (value == null) form.draft - input else form.draft + (input to value)
+            kept.draft = draft
+            state.copy(form = form.copy(draft = draft, faults = form.faults - input))
+        }
+        rehearse()
+    }
+
+    /** Asks what would be recorded, for measures shown while they are taken. */
+    private fun rehearse() = launch {
+        val number = ++rehearsed
+        val form = now.value.form ?: return@launch
+        if (wayOf(form.offer.command) !is Way.Make && wayOf(form.offer.command) !is Way.Change) return@launch
+        val answer = keeper.ask { rehearse(form.offer.command, form.offer.about, form.entries()) }
+        if (number != rehearsed || answer !is Answer.Given) return@launch
+        now.update { state -> state.copy(form = state.form?.copy(rehearsed = answer.value.words)) }
     }
 
     fun confirm() {
@@ -124,12 +165,14 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
 
     private fun act(form: FilledOffer) = launch {
         val offer = form.offer
-        val answer = keeper.ask { act(offer.command, offer.about, form.entries(), offer.token) }
-        when (answer) {
+        when (val answer = keeper.ask { act(offer.command, offer.about, form.entries(), offer.token) }) {
             is Answer.Given -> {
-                val done: Done = answer.value
+                val done = answer.value
                 if (now.value.form?.offer?.token == offer.token) close()
-                now.update { it.copy(said = Said(done.words, refused = false)) }
+                // What was made is opened, once, however often the button was tapped.
+                done.goTo?.let { to -> if (now.value.way.none { it.leadsWhere(to) }) lead(now.value.way + to) }
+                say(done.words, refused = false)
+                if (offer.command == CommandKind.CHANGE_SETTINGS) readSettings()
             }
             is Answer.Refused -> refuse(form, answer)
         }
@@ -159,30 +202,24 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
         val answer = keeper.ask { page(address) }
         if (number != asked) return
         when {
-            answer is Answer.Given -> {
-                now.update { it.copy(page = answer.value, trouble = null) }
-                reopen()
-            }
+            answer is Answer.Given -> now.update { it.copy(page = answer.value, trouble = null) }
             answer is Answer.Refused && answer.error is BookException.NotFound && now.value.way.size > 1 -> {
-                kept.way = now.value.way.dropLast(1)
-                now.update { it.copy(way = kept.way) }
+                lead(now.value.way.dropLast(1))
                 ask()
             }
             answer is Answer.Refused -> now.update { it.copy(page = null, trouble = answer.words) }
         }
     }
 
-    /** After the end of the process: the form that was open comes back with what was entered. */
-    private fun reopen() {
-        val offer = kept.offer ?: return
-        if (now.value.form != null) return
-        val page = now.value.page ?: return
-        val found = allOffers(page).find { it.id == offer.id && it.about == offer.about }
-        if (found == null) close() else now.update { it.copy(form = FilledOffer(found.copy(token = offer.token), kept.draft)) }
+    private suspend fun readSettings() {
+        val answer = keeper.ask { page(PageAddress.Settings) }
+        val page = ((answer as? Answer.Given)?.value as? Page.Settings)?.v1 ?: return
+        val language = page.offers.flatMap { it.inputs }.find { it.id == LANGUAGE }?.current as? EntryValue.Choice
+        now.update { it.copy(reader = Reader(page.theme, page.textSizePct, page.leftHand, language?.id)) }
     }
 
     private fun <T> work(question: FieldBook.() -> T, done: (T) -> Unit) = launch {
-        val watch: Job = viewModelScope.launch {
+        val watch = viewModelScope.launch {
             while (true) {
                 delay(POLL_MS)
                 val far = keeper.ask { howFar() }
@@ -194,26 +231,42 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
         now.update { it.copy(work = null) }
         when (answer) {
             is Answer.Given -> done(answer.value)
-            is Answer.Refused -> now.update { it.copy(said = Said(answer.words, refused = true)) }
+            is Answer.Refused -> say(answer.words, refused = true)
         }
         ask()
     }
 
     fun stopWork() = launch { keeper.ask { stopWork() } }
 
-    /** Says something that the shell has to say itself. */
+    /** Says something; where the shell has to say it itself, in its own words. */
     fun say(words: String, refused: Boolean) = now.update { it.copy(said = Said(words, refused)) }
 
     /** A drawing of the present page; nothing where nobody took what it is drawn from. */
-    suspend fun drawing(which: DrawingAddress, zoom: Int): Drawing? =
+    suspend fun drawing(which: DrawingAddress, zoom: Int): Drawing? = counted {
         (keeper.ask { drawing(which, zoom.toUInt()) } as? Answer.Given)?.value
-
-    /** Another app is about to give a file at [path]: for an input of the open form, or for the command itself. */
-    fun await(input: String, path: String) {
-        kept.awaited = Awaited(input, path)
     }
 
-    fun await(command: CommandKind, path: String) = await(command.name, path)
+    /** The choices of a search that come near what was typed. */
+    suspend fun suggest(input: String, typed: String): List<OfferedChoice> = counted {
+        (keeper.ask { suggest(input, typed) } as? Answer.Given)?.value.orEmpty()
+    }
+
+    /** Many fixes of one place averaged, in words, and what of them was left out. */
+    suspend fun average(fixes: List<SensedFix>, sinceMs: Long): List<String> = counted {
+        val about = now.value.form?.offer?.about.orEmpty()
+        val answer = (keeper.ask { average(about, fixes, sinceMs) } as? Answer.Given)?.value
+        if (answer == null) emptyList() else listOf(answer.words) + answer.leftOut
+    }
+
+    /** Another app is about to give a file at [path], for an input of the open form. */
+    fun await(input: String, path: String) {
+        kept.awaited = Awaited(input, "", path)
+    }
+
+    /** The same for an offer that takes a file in. */
+    fun await(offer: Offer, path: String) {
+        kept.awaited = Awaited(offer.command.name, offer.about, path)
+    }
 
     /** What was awaited, once. */
     fun awaited(): Awaited? = kept.awaited.also { kept.awaited = null }
@@ -222,7 +275,7 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
     fun arrived(awaited: Awaited) {
         val command = CommandKind.entries.find { it.name == awaited.into }
         when (val way = command?.let(::wayOf)) {
-            is Way.BringIn -> work({ way.read(this, awaited.path) }) { say(it, refused = false) }
+            is Way.BringIn -> work({ way.read(this, awaited.about, awaited.path) }) { say(it, refused = false) }
             null, is Way.Step, is Way.Make, is Way.Change, is Way.Remove, is Way.Write, is Way.Backup ->
                 enter(awaited.into, EntryValue.PhotoFile(awaited.path))
         }
@@ -234,7 +287,7 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
     fun takeHandedIn() {
         val handed = now.value.handedIn ?: return
         hold(null)
-        arrived(Awaited(handed.command.name, handed.path))
+        arrived(Awaited(handed.command.name, "", handed.path))
     }
 
     fun leaveHandedIn() {
@@ -253,10 +306,12 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
         if (now.value.page != null) show()
     }
 
-    private fun launch(block: suspend () -> Unit) = viewModelScope.launch {
+    private fun launch(block: suspend () -> Unit) = viewModelScope.launch { counted(block) }
+
+    private suspend fun <T> counted(question: suspend () -> T): T {
         now.update { it.copy(pending = it.pending + 1) }
-        try {
-            block()
+        return try {
+            question()
         } finally {
             now.update { it.copy(pending = it.pending - 1) }
         }
@@ -264,11 +319,8 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
 
     private companion object {
         const val POLL_MS = 200L
-    }
-}
 
-/** What is sent: all that was entered, and what the form proposes for a new record. */
-internal fun FilledOffer.entries(): List<Entry> = offer.inputs.mapNotNull { input ->
-    val proposed = input.current.takeIf { wayOf(offer.command) == Way.Make }
-    (draft[input.id] ?: proposed)?.let { Entry(input.id, it) }
+        /** The input of the settings that says in which language the reader reads. */
+        const val LANGUAGE = "settings.language"
+    }
 }

@@ -1,12 +1,14 @@
 package bolewalk.app.field
 
 import bolewalk.book.CommandKind
+import bolewalk.book.Entry
 import bolewalk.book.EntryValue
 import bolewalk.book.HowFarItIs
 import bolewalk.book.Offer
 import bolewalk.book.OfferedInput
 import bolewalk.book.Page
 import bolewalk.book.PageAddress
+import bolewalk.book.Theme
 
 /** What the screen shows now. */
 data class FieldState(
@@ -26,6 +28,8 @@ data class FieldState(
     val written: String? = null,
     /** A file that another app handed in; the person has not said yet whether to take it. */
     val handedIn: HandedIn? = null,
+    /** How this phone's reader wants the screen. */
+    val reader: Reader = Reader(),
     /** How many answers are still to come. */
     val pending: Int = 0,
 ) {
@@ -38,13 +42,30 @@ data class HandedIn(val command: CommandKind, val path: String, val name: String
 /** What a command did, or why it was refused and what to do. */
 data class Said(val words: String, val refused: Boolean)
 
+/** The settings that the shell itself follows. */
+data class Reader(
+    val theme: Theme = Theme.FOLLOW_PHONE,
+    val textSizePct: Double = 100.0,
+    val leftHand: Boolean = false,
+    /** The language's id in the core; none until it is known. */
+    val language: String? = null,
+)
+
 /** An offer with what the person has entered so far. */
 data class FilledOffer(
     val offer: Offer,
     val draft: Map<String, EntryValue> = emptyMap(),
     /** What is wrong, by input. */
     val faults: Map<String, String> = emptyMap(),
+    /** What would be recorded as it stands, in the core's words. */
+    val rehearsed: String = "",
 ) {
     /** What an input shows: what was entered, else what is there now. */
     fun shown(input: OfferedInput): EntryValue? = draft[input.id] ?: input.current
+
+    /** What is sent: what nobody is asked for, what the form proposes for a new record, and all that was entered. */
+    fun entries(): List<Entry> = offer.fixed + offer.inputs.mapNotNull { input ->
+        val proposed = input.current.takeIf { wayOf(offer.command) == Way.Make }
+        (draft[input.id] ?: proposed)?.let { Entry(input.id, it) }
+    }
 }

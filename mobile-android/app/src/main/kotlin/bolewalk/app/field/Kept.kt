@@ -6,40 +6,41 @@ import bolewalk.book.Entry
 import bolewalk.book.EntryValue
 import bolewalk.book.FfiConverterRustBuffer
 import bolewalk.book.FfiConverterTypeEntry
+import bolewalk.book.FfiConverterTypeOffer
 import bolewalk.book.FfiConverterTypePageAddress
+import bolewalk.book.Offer
 import bolewalk.book.PageAddress
+import java.io.ByteArrayOutputStream
 import java.nio.ByteBuffer
+import java.util.zip.GZIPInputStream
+import java.util.zip.GZIPOutputStream
 
 /** What has to survive the end of the process: where the person is, and what is half entered. Written as the border
- *  writes it, so that no address and no kind of entry can be forgotten here. What cannot be read, after an upgrade,
- *  counts as not kept. */
+ *  writes it, so that no address and no kind of entry can be forgotten here, and packed, for a long list of choices has
+ *  to fit into the system's saved state. What cannot be read, after an upgrade, counts as not kept. */
 class Kept(private val saved: SavedStateHandle) {
     var way: List<PageAddress>
-        get() = all(WAY) { FfiConverterTypePageAddress.read(it) }.ifEmpty { listOf(PageAddress.Book) }
+        get() = all(WAY, FfiConverterTypePageAddress).ifEmpty { listOf(bookAddress) }
         set(way) = keep(WAY, way, FfiConverterTypePageAddress)
 
-    /** Which offer is being filled in. */
-    var offer: OfferKept?
-        get() {
-            val (id, about, token) = saved.get<Array<String>>(OFFER)?.takeIf { it.size == 3 } ?: return null
-            return OfferKept(id, about, token)
-        }
-        set(offer) {
-            saved[OFFER] = offer?.let { arrayOf(it.id, it.about, it.token) }
-        }
+    /** The offer being filled in, with its token: if the end came while the command was under way, the same token does
+     *  not do it twice. */
+    var offer: Offer?
+        get() = all(OFFER, FfiConverterTypeOffer).firstOrNull()
+        set(offer) = keep(OFFER, listOfNotNull(offer), FfiConverterTypeOffer)
 
     var draft: Map<String, EntryValue>
-        get() = all(DRAFT) { FfiConverterTypeEntry.read(it) }.associate { it.input to it.value }
+        get() = all(DRAFT, FfiConverterTypeEntry).associate { it.input to it.value }
         set(draft) = keep(DRAFT, draft.map { (input, value) -> Entry(input, value) }, FfiConverterTypeEntry)
 
     /** What waits for a file that another app gives. */
     var awaited: Awaited?
         get() {
-            val (into, path) = saved.get<Array<String>>(AWAITED)?.takeIf { it.size == 2 } ?: return null
-            return Awaited(into, path)
+            val (into, about, path) = saved.get<Array<String>>(AWAITED)?.takeIf { it.size == 3 } ?: return null
+            return Awaited(into, about, path)
         }
         set(awaited) {
-            saved[AWAITED] = awaited?.let { arrayOf(it.into, it.path) }
+            saved[AWAITED] = awaited?.let { arrayOf(it.into, it.about, it.path) }
         }
 
     /** What another app handed in, until the person says whether to take it. */
@@ -53,15 +54,19 @@ class Kept(private val saved: SavedStateHandle) {
         }
 
     private fun <T> keep(name: String, values: List<T>, converter: FfiConverterRustBuffer<T>) {
-        val sizes = values.sumOf { converter.allocationSize(it).toInt() }
-        val buffer = ByteBuffer.allocate(sizes)
+        val buffer = ByteBuffer.allocate(values.sumOf { converter.allocationSize(it).toInt() })
         values.forEach { converter.write(it, buffer) }
-        saved[name] = buffer.array().copyOf(buffer.position())
+        val packed = ByteArrayOutputStream()
+        GZIPOutputStream(packed).use { it.write(buffer.array(), 0, buffer.position()) }
+        saved[name] = packed.toByteArray()
     }
 
-    private fun <T> all(name: String, read: (ByteBuffer) -> T): List<T> {
-        val buffer = ByteBuffer.wrap(saved.get<ByteArray>(name) ?: return emptyList())
-        return runCatching { buildList { while (buffer.hasRemaining()) add(read(buffer)) } }.getOrDefault(emptyList())
+    private fun <T> all(name: String, converter: FfiConverterRustBuffer<T>): List<T> {
+        val packed = saved.get<ByteArray>(name) ?: return emptyList()
+        return runCatching {
+            val buffer = ByteBuffer.wrap(GZIPInputStream(packed.inputStream()).readBytes())
+            buildList { while (buffer.hasRemaining()) add(converter.read(buffer)) }
+        }.getOrDefault(emptyList())
     }
 
     private companion object {
@@ -73,9 +78,5 @@ class Kept(private val saved: SavedStateHandle) {
     }
 }
 
-/** An offer, to be found again on the page after the process has ended. Its token is kept too: if the end came while
- *  the command was under way, the same token does not do it twice. */
-data class OfferKept(val id: String, val about: String, val token: String)
-
-/** A file to come: for an input by its id, or for a command by its name. */
-data class Awaited(val into: String, val path: String)
+/** A file to come: for an input by its id, or for a command by its name and what it is about. */
+data class Awaited(val into: String, val about: String, val path: String)

@@ -1,11 +1,13 @@
 package bolewalk.app.look
 
 import androidx.compose.foundation.layout.fillMaxWidth
+import androidx.compose.foundation.text.KeyboardOptions
 import androidx.compose.material3.MaterialTheme
 import androidx.compose.material3.OutlinedTextField
 import androidx.compose.runtime.Composable
 import androidx.compose.runtime.getValue
 import androidx.compose.runtime.mutableStateOf
+import androidx.compose.runtime.produceState
 import androidx.compose.runtime.saveable.rememberSaveable
 import androidx.compose.runtime.setValue
 import androidx.compose.ui.Modifier
@@ -14,6 +16,8 @@ import androidx.compose.ui.res.stringResource
 import androidx.compose.ui.semantics.contentDescription
 import androidx.compose.ui.semantics.semantics
 import bolewalk.app.R
+import bolewalk.book.EntryValue
+import bolewalk.book.InputKind
 import bolewalk.book.OfferedChoice
 import bolewalk.book.OfferedInput
 
@@ -49,3 +53,29 @@ private fun Searched(input: OfferedInput, choices: List<OfferedChoice>, chosen: 
     val fitting = choices.filter { it.id in chosen } + choices.filter { it.id !in chosen && it.words.contains(sought, ignoreCase = true) }
     Tiles { fitting.take(MANY).forEach { tile(it) } }
 }
+
+/** One choice of many: what was used last at hand, else found by letters, which forgive what is mistyped. */
+@Composable
+internal fun SearchInput(input: OfferedInput, kind: InputKind.Search, shown: EntryValue?, enter: (EntryValue?) -> Unit) {
+    val form = LocalForm.current
+    var letters by rememberSaveable(input.id) { mutableStateOf(kind.chosen) }
+    val found by produceState(kind.first, letters) {
+        value = if (letters.isBlank() || letters == kind.chosen) kind.first else form.suggest(input.id, letters)
+    }
+    val chosen = (shown as? EntryValue.Choice)?.id
+    Typed(input, letters, KeyboardOptions.Default, Modifier.fillMaxWidth()) {
+        letters = it
+        enter(if (it.isBlank()) EntryValue.Choice("") else EntryValue.Words(it))
+    }
+    Tiles {
+        found.take(NEAREST).forEach { choice ->
+            ChoiceTile(choice.words, choice.help, choice.id == chosen, "${input.id}/${choice.id}") {
+                letters = choice.words
+                enter(EntryValue.Choice(choice.id))
+            }
+        }
+    }
+}
+
+/** How many finds of a search are shown. */
+private const val NEAREST = 8

@@ -31,10 +31,11 @@ fun FieldInput(input: OfferedInput, shown: EntryValue?, fault: String?, enter: (
         is InputKind.Choice -> ChoiceInput(input, kind.choices, (shown as? EntryValue.Choice)?.id.orEmpty()) { enter(EntryValue.Choice(it)) }
         is InputKind.Choices -> ChoicesInput(input, kind.choices, (shown as? EntryValue.Choices)?.ids.orEmpty()) { enter(EntryValue.Choices(it)) }
         is InputKind.Words -> WordsInput(input, kind, typed(shown)) { enter(EntryValue.Words(it)) }
+        is InputKind.Search -> SearchInput(input, kind, shown, enter)
         is InputKind.YesNo -> YesNoInput(input, (shown as? EntryValue.YesNo)?.yes) { enter(EntryValue.YesNo(it)) }
         is InputKind.Bearing -> BearingInput(input, shown, enter)
         is InputKind.Tilt -> TiltInput(input, shown, enter)
-        is InputKind.Fix -> FixInput(input, shown as? EntryValue.Fix, enter)
+        is InputKind.Fix -> FixInput(input, shown, enter)
         is InputKind.PhotoFile -> PhotoInput(input, (shown as? EntryValue.PhotoFile)?.path)
         is InputKind.Outline -> OutlineInput(input, kind, (shown as? EntryValue.Outline)?.points.orEmpty()) { enter(EntryValue.Outline(it)) }
         is InputKind.OnDay -> DayInput(input, typed(shown)) { enter(EntryValue.Words(it)) }
@@ -47,6 +48,6 @@ internal fun typed(value: EntryValue?): String = when (value) {
     is EntryValue.Number -> value.typed
     is EntryValue.Words -> value.text
     null, is EntryValue.Choice, is EntryValue.Choices, is EntryValue.YesNo, is EntryValue.Bearing, is EntryValue.Tilt,
-    is EntryValue.Fix, is EntryValue.PhotoFile, is EntryValue.Outline,
+    is EntryValue.Fix, is EntryValue.Fixes, is EntryValue.PhotoFile, is EntryValue.Outline,
     -> ""
 }

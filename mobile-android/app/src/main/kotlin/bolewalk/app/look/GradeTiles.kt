@@ -1,8 +1,5 @@
 package bolewalk.app.look
 
-import androidx.compose.foundation.layout.Arrangement
-import androidx.compose.foundation.layout.ExperimentalLayoutApi
-import androidx.compose.foundation.layout.FlowRow
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
@@ -10,22 +7,6 @@ import bolewalk.book.EntryValue
 import bolewalk.book.GradeTile
 import bolewalk.book.InputKind
 import bolewalk.book.Offer
-
-/** An offer that asks for one choice among a few: a tile each, so that one tap says and does it. */
-@OptIn(ExperimentalLayoutApi::class)
-@Composable
-fun OfferTiles(offer: Offer, hand: Hand) {
-    val input = offer.inputs.singleOrNull()
-    val choices = (input?.kind as? InputKind.Choice)?.choices
-    if (!offer.enabled || input == null || choices == null) return OfferButton(offer, hand, weight = Weight.PRIMARY)
-    FlowRow(horizontalArrangement = Arrangement.spacedBy(Spacing.apart), verticalArrangement = Arrangement.spacedBy(Spacing.apart)) {
-        choices.forEach { choice ->
-            ActionTile(choice.words, "${offer.id}/${choice.id}", weight = Weight.PRIMARY) {
-                hand.take(offer, mapOf(input.id to EntryValue.Choice(choice.id)))
-            }
-        }
-    }
-}
 
 /** The grades of a code, a tile each with its sentence; a tap grades. */
 @Composable

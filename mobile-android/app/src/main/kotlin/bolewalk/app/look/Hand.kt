@@ -5,17 +5,30 @@ import bolewalk.book.Drawing
 import bolewalk.book.DrawingAddress
 import bolewalk.book.EntryValue
 import bolewalk.book.Offer
+import bolewalk.book.OfferedChoice
 import bolewalk.book.PageAddress
+import bolewalk.book.SensedFix
 
-/** What a finger on a screen can do. */
+/** What a finger on a page can do. */
 class Hand(
     /** Goes to a page. */
     val open: (PageAddress) -> Unit,
     /** Takes an offer, with what a tile already says. */
     val take: (Offer, Map<String, EntryValue>) -> Unit,
+    /** Searches on the page. */
+    val search: (String) -> Unit,
     /** A drawing, by zoom step; nothing where there is none to be drawn. */
     val drawing: suspend (DrawingAddress, Int) -> Drawing?,
 )
 
-/** Says that another app is about to give something for an input, at a path. */
-val LocalAwait = staticCompositionLocalOf<(input: String, path: String) -> Unit> { { _, _ -> } }
+/** What the inputs of a form ask for beyond themselves. */
+class FormHand(
+    /** Says that another app is about to give something for an input, at a path. */
+    val await: (input: String, path: String) -> Unit,
+    /** The choices of a search that come near what was typed. */
+    val suggest: suspend (input: String, typed: String) -> List<OfferedChoice>,
+    /** Many fixes averaged, in words. */
+    val average: suspend (fixes: List<SensedFix>, sinceMs: Long) -> List<String>,
+)
+
+val LocalForm = staticCompositionLocalOf<FormHand> { error("no form") }

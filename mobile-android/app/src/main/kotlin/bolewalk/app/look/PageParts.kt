@@ -21,11 +21,13 @@ import androidx.compose.ui.Modifier
 import androidx.compose.ui.draw.clip
 import androidx.compose.ui.graphics.Color
 import androidx.compose.ui.platform.testTag
+import androidx.compose.ui.res.stringResource
 import androidx.compose.ui.semantics.Role
 import androidx.compose.ui.semantics.heading
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.text.font.FontWeight
 import androidx.compose.ui.unit.dp
+import bolewalk.app.R
 import bolewalk.app.field.Way
 import bolewalk.app.field.kind
 import bolewalk.app.field.wayOf
@@ -34,6 +36,7 @@ import bolewalk.book.Offer
 import bolewalk.book.PageAddress
 import bolewalk.book.PageLine
 import bolewalk.book.PageRecord
+import bolewalk.book.PageWay
 
 private val rounded = RoundedCornerShape(12.dp)
 
@@ -88,7 +91,7 @@ fun RecordCard(record: PageRecord, hand: Hand) = Card(Modifier.testTag("record."
 }
 
 @Composable
-private fun RecordWords(words: String, detail: String) = Column {
+fun RecordWords(words: String, detail: String) = Column {
     Text(words, style = MaterialTheme.typography.titleMedium)
     if (detail.isNotEmpty()) Text(detail, style = MaterialTheme.typography.bodyLarge, color = LocalPalette.current.quietInk)
 }
@@ -103,6 +106,16 @@ fun WayRow(to: PageAddress, hand: Hand, modifier: Modifier = Modifier, content: 
     Column(Modifier.weight(1f)) { content() }
     SignMark(Sign.GO)
 }
+
+/** A way to another page, in the core's words. */
+@Composable
+fun WayRowOf(way: PageWay, hand: Hand) = Card(Modifier.testTag("record." + way.id)) {
+    WayRow(way.goTo, hand) { RecordWords(way.words, way.detail) }
+}
+
+/** A way to another page of the same tree, in the shell's words. */
+@Composable
+fun WayCard(to: PageAddress, hand: Hand) = Card { WayRow(to, hand) { RecordWords(wayWords(to), "") } }
 
 /** The offers of a record, side by side. */
 @OptIn(ExperimentalLayoutApi::class)
@@ -123,3 +136,16 @@ fun OfferButton(offer: Offer, hand: Hand, modifier: Modifier = Modifier, weight:
 
 @Composable
 fun Heading(words: String) = Text(words, Modifier.semantics { heading() }, style = MaterialTheme.typography.titleLarge)
+
+/** What is read on a way that the core gives no words for. */
+@Composable
+private fun wayWords(to: PageAddress): String = when (to) {
+    is PageAddress.Aloft -> stringResource(R.string.go_aloft)
+    is PageAddress.Compare -> stringResource(R.string.go_compare)
+    is PageAddress.RuleSet -> stringResource(R.string.go_rules)
+    is PageAddress.HandOver -> stringResource(R.string.hand_over)
+    is PageAddress.Book, is PageAddress.Settings, is PageAddress.Codebook, is PageAddress.People, is PageAddress.Person,
+    is PageAddress.Gear, is PageAddress.Site, is PageAddress.Tree, is PageAddress.Finding, is PageAddress.StemSection,
+    is PageAddress.Anchor, is PageAddress.Judgement,
+    -> stringResource(R.string.go_on)
+}

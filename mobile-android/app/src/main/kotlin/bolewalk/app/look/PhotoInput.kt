@@ -29,9 +29,9 @@ import kotlinx.coroutines.withContext
 @Composable
 internal fun PhotoInput(input: OfferedInput, path: String?) {
     val device = LocalDevice.current
-    val await = LocalAwait.current
+    val form = LocalForm.current
     val folder = LocalContext.current.filesDir
-    fun next() = File(folder, "taken/${UUID.randomUUID()}.jpg").path.also { await(input.id, it) }
+    fun next() = File(folder, "taken/${UUID.randomUUID()}.jpg").path.also { form.await(input.id, it) }
     if (path != null) {
         Text(stringResource(R.string.photo_kept), Modifier.testTag(input.id), style = MaterialTheme.typography.bodyLarge)
         Picture(path, stringResource(R.string.photo_kept))

@@ -7,14 +7,11 @@ import androidx.compose.material3.Text
 import androidx.compose.runtime.Composable
 import androidx.compose.runtime.DisposableEffect
 import androidx.compose.runtime.getValue
-import androidx.compose.runtime.mutableIntStateOf
 import androidx.compose.runtime.mutableStateOf
 import androidx.compose.runtime.remember
-import androidx.compose.runtime.rememberUpdatedState
 import androidx.compose.runtime.saveable.rememberSaveable
 import androidx.compose.runtime.setValue
 import androidx.compose.ui.Modifier
-import androidx.compose.ui.platform.testTag
 import androidx.compose.ui.res.stringResource
 import androidx.compose.ui.semantics.LiveRegionMode
 import androidx.compose.ui.semantics.liveRegion
@@ -23,11 +20,8 @@ import bolewalk.app.R
 import bolewalk.app.device.Heard
 import bolewalk.app.device.HowHeld
 import bolewalk.app.device.LocalDevice
-import bolewalk.app.device.PlaceFix
-import bolewalk.app.device.Setting
 import bolewalk.book.EntryValue
 import bolewalk.book.InputKind
-import bolewalk.book.LatLon
 import bolewalk.book.OfferedInput
 import java.util.Locale
 
@@ -81,80 +75,3 @@ internal fun Told(words: String) = Text(
     words, Modifier.semantics { liveRegion = LiveRegionMode.Polite },
     style = MaterialTheme.typography.bodyLarge, color = LocalPalette.current.quietInk,
 )
-
-/** The words for why the position is not heard. */
-@Composable
-internal fun positionTrouble(heard: Heard<PlaceFix>?): String? = when (heard) {
-    is Heard.Value -> null
-    null, is Heard.Waiting -> stringResource(R.string.position_waiting)
-    is Heard.Refused -> stringResource(R.string.position_refused)
-    is Heard.Off -> stringResource(R.string.position_off)
-    is Heard.Lacking -> stringResource(R.string.no_sensor)
-}
-
-/** Listens to the position from the first tap on, and gives the next fix. */
-@Composable
-internal fun PlaceTile(tag: String, words: String, take: (PlaceFix) -> Unit) {
-    var listening by rememberSaveable(tag) { mutableStateOf(false) }
-    var tries by remember { mutableIntStateOf(0) }
-    var heard by remember { mutableStateOf<Heard<PlaceFix>?>(null) }
-    val taken by rememberUpdatedState(take)
-    val sense = LocalDevice.current.position
-    if (listening) {
-        DisposableEffect(sense, tries) {
-            val open = sense.listen { now ->
-                heard = now
-                if (now is Heard.Value) {
-                    taken(now.value)
-                    listening = false
-                }
-            }
-            onDispose { open.stop() }
-        }
-    }
-    ActionTile(words, tag, enabled = !listening || heard != null) {
-        heard = null
-        tries++
-        listening = true
-    }
-    if (!listening) return
-    positionTrouble(heard)?.let { Told(it) }
-    when (heard) {
-        is Heard.Off -> SettingsTile(tag, Setting.POSITION)
-        is Heard.Refused -> SettingsTile(tag, Setting.PERMISSIONS)
-        null, is Heard.Value, is Heard.Waiting, is Heard.Lacking -> Unit
-    }
-}
-
-/** The way to where a refusal can be lifted. */
-@Composable
-private fun SettingsTile(tag: String, setting: Setting) {
-    val settings = LocalDevice.current.settings
-    ActionTile(stringResource(R.string.open_settings), "$tag/settings", weight = Weight.QUIET) { settings.open(setting) }
-}
-
-/** A position: where the phone is. */
-@Composable
-internal fun FixInput(input: OfferedInput, fix: EntryValue.Fix?, enter: (EntryValue?) -> Unit) {
-    if (fix != null) Text(fixWords(fix), Modifier.testTag(input.id), style = MaterialTheme.typography.bodyLarge)
-    PlaceTile("${input.id}/sense", stringResource(R.string.take_position)) { enter(EntryValue.Fix(it.latDeg, it.lonDeg, it.accuracyM)) }
-    if (fix == null) Told(stringResource(R.string.position_wanted))
-}
-
-@Composable
-private fun fixWords(fix: EntryValue.Fix): String {
-    val place = stringResource(R.string.position_at, String.format(Locale.ROOT, "%.5f", fix.latDeg), String.format(Locale.ROOT, "%.5f", fix.lonDeg))
-    val within = fix.accuracyM?.let { stringResource(R.string.position_within, String.format(Locale.getDefault(), "%.0f", it)) }
-    return listOfNotNull(place, within).joinToString(" ")
-}
-
-/** Points on the ground, walked corner by corner. */
-@Composable
-internal fun OutlineInput(input: OfferedInput, kind: InputKind.Outline, points: List<LatLon>, enter: (List<LatLon>) -> Unit) {
-    Text(stringResource(R.string.corners, points.size), Modifier.testTag(input.id), style = MaterialTheme.typography.bodyLarge)
-    if (points.size < kind.least.toInt()) Told(stringResource(R.string.corners_least, kind.least.toInt()))
-    PlaceTile("${input.id}/sense", stringResource(R.string.add_corner)) { enter(points + LatLon(it.latDeg, it.lonDeg)) }
-    if (points.isNotEmpty()) {
-        ActionTile(stringResource(R.string.drop_corner), "${input.id}/drop", weight = Weight.QUIET) { enter(points.dropLast(1)) }
-    }
-}

@@ -1,6 +1,5 @@
 package bolewalk.app.look
 
-import androidx.compose.foundation.isSystemInDarkTheme
 import androidx.compose.material3.ColorScheme
 import androidx.compose.material3.MaterialTheme
 import androidx.compose.material3.Typography
@@ -28,7 +27,7 @@ object Spacing {
 }
 
 @Composable
-fun BolewalkTheme(palette: Palette = if (isSystemInDarkTheme()) DarkPalette else LightPalette, content: @Composable () -> Unit) {
+fun BolewalkTheme(palette: Palette, content: @Composable () -> Unit) {
     CompositionLocalProvider(LocalPalette provides palette) {
         MaterialTheme(colorScheme = scheme(palette), typography = letters, content = content)
     }

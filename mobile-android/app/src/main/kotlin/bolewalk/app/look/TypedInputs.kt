@@ -60,6 +60,7 @@ internal fun NumberInput(input: OfferedInput, kind: InputKind.Number, text: Stri
         Typed(input, text, KeyboardOptions(keyboardType = KeyboardType.Decimal), Modifier.weight(1f), kind.unit, enter)
         StepTile(input, Sign.MORE, stringResource(R.string.more)) { enter(stepped(text, kind, 1)) }
     }
+    Dial(kind, input.words, numberIn(text) ?: kind.min.coerceAtLeast(0.0.coerceAtMost(kind.max)), "${input.id}/dial") { enter(written(it, kind)) }
     Text(kind.range, style = MaterialTheme.typography.bodySmall, color = LocalPalette.current.quietInk)
 }
 
@@ -78,15 +79,23 @@ private fun StepTile(input: OfferedInput, sign: Sign, words: String, step: () ->
     Weight.QUIET, sign = sign, onClick = step,
 )
 
+/** The number at the head of what was typed. */
+internal fun numberIn(text: String): Double? =
+    text.trim().substringBefore(' ').replace(DecimalFormatSymbols.getInstance().decimalSeparator, '.').toDoubleOrNull()
+
 /** The number a step up or down, on the steps of its rule and within its range; begins at the nearer end. */
 internal fun stepped(text: String, kind: InputKind.Number, by: Int): String {
-    val point = DecimalFormatSymbols.getInstance().decimalSeparator
-    val now = text.trim().substringBefore(' ').replace(point, '.').toDoubleOrNull()
     val step = if (kind.step > 0) kind.step else 1.0
+    val now = numberIn(text)
     val next = if (now == null) (if (by > 0) kind.min else kind.max) else ((now / step).roundToLong() + by) * step
-    val within = next.coerceIn(kind.min, kind.max)
+    return written(next.coerceIn(kind.min, kind.max), kind)
+}
+
+/** A number with as many decimals as its step has. */
+internal fun written(value: Double, kind: InputKind.Number): String {
+    val step = if (kind.step > 0) kind.step else 1.0
     val decimals = generateSequence(step) { it * 10 }.takeWhile { it % 1.0 > 1e-9 && 1 - it % 1.0 > 1e-9 }.take(4).count()
-    return String.format(Locale.getDefault(), "%.${decimals}f", within)
+    return String.format(Locale.getDefault(), "%.${decimals}f", value)
 }
 
 /** A text; what was entered before can be tapped, found by the letters typed so far. */

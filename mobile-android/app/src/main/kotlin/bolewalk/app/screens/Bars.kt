@@ -26,22 +26,25 @@ import bolewalk.app.R
 import bolewalk.app.device.LocalDevice
 import bolewalk.app.field.FieldModel
 import bolewalk.app.field.FieldState
+import bolewalk.app.field.Way
+import bolewalk.app.field.bookAddress
 import bolewalk.app.field.kind
 import bolewalk.app.field.offers
+import bolewalk.app.field.title
 import bolewalk.app.field.up
+import bolewalk.app.field.wayOf
 import bolewalk.app.look.ActionTile
 import bolewalk.app.look.Hand
 import bolewalk.app.look.LocalPalette
 import bolewalk.app.look.OfferButton
-import bolewalk.app.look.OfferTiles
 import bolewalk.app.look.Sign
 import bolewalk.app.look.Spacing
 import bolewalk.app.look.VerdictMark
 import bolewalk.app.look.Weight
 import bolewalk.app.look.WayRow
 import bolewalk.book.CommandKind
+import bolewalk.book.Offer
 import bolewalk.book.Page
-import bolewalk.book.PageAddress
 import bolewalk.book.Verdict
 
 /** Where the person is, the page above, and the field book. */
@@ -55,22 +58,12 @@ fun TopBar(page: Page?, hand: Hand) = Row(
         page?.title().orEmpty(), Modifier.weight(1f).padding(horizontal = 8.dp).semantics { heading() },
         style = MaterialTheme.typography.titleLarge,
     )
-    if (up != null && up != PageAddress.Book) IconTile(Sign.BOOK, stringResource(R.string.go_book), "go.book") { hand.open(PageAddress.Book) }
+    if (up != null && up != bookAddress) IconTile(Sign.BOOK, stringResource(R.string.go_book), "go.book") { hand.open(bookAddress) }
 }
 
 @Composable
 fun IconTile(sign: Sign, words: String, tag: String, onClick: () -> Unit) =
     ActionTile("", tag, Modifier.semantics { contentDescription = words }, Weight.QUIET, sign = sign, onClick = onClick)
-
-private fun Page.title(): String = when (this) {
-    is Page.Book -> v1.title
-    is Page.Site -> v1.title
-    is Page.Tree -> v1.title
-    is Page.Finding -> v1.title
-    is Page.Anchor -> v1.title
-    is Page.Judgement -> v1.title
-    is Page.HandOver -> v1.title
-}
 
 /** The verdict, always in sight on a tree's pages, with the first reason; on a site the way to the papers. */
 @Composable
@@ -78,7 +71,10 @@ fun VerdictBar(page: Page?, hand: Hand) = when (page) {
     is Page.Tree -> Bar { WayRow(page.v1.judgement, hand) { VerdictWords(page.v1.verdict, page.v1.verdictWords, page.v1.reason) } }
     is Page.Judgement -> Bar { VerdictWords(page.v1.verdict, page.v1.verdictWords, "") }
     is Page.Site -> Bar { WayRow(page.v1.handOver, hand) { Text(stringResource(R.string.hand_over), style = MaterialTheme.typography.titleSmall) } }
-    null, is Page.Book, is Page.Finding, is Page.Anchor, is Page.HandOver -> Unit
+    is Page.Aloft -> Bar { VerdictWords(page.v1.verdict, page.v1.verdictWords, "") }
+    null, is Page.Book, is Page.Settings, is Page.Codebook, is Page.RuleSet, is Page.People, is Page.Person, is Page.Gear,
+    is Page.Finding, is Page.StemSection, is Page.Anchor, is Page.Compare, is Page.HandOver,
+    -> Unit
 }
 
 @Composable
@@ -119,24 +115,45 @@ fun SaidBar(state: FieldState, field: FieldModel) {
     }
 }
 
-/** At the foot of every page: undo and redo, and what the page is there for. */
+/** What a page is there for: the large buttons in the thumb's reach. */
+internal fun footOffers(page: Page): List<Offer> = when (page) {
+    is Page.Book -> page.offering(CommandKind.ADD_SITE)
+    is Page.Settings -> page.offering(CommandKind.CHANGE_SETTINGS)
+    is Page.Codebook -> page.offering(CommandKind.ADD_CODE)
+    is Page.RuleSet, is Page.Compare -> emptyList()
+    is Page.People -> page.offering(CommandKind.ADD_PERSON)
+    is Page.Person -> page.offering(CommandKind.LOG_CLIMB)
+    is Page.Gear -> page.offering(CommandKind.ADD_GEAR)
+    is Page.Site -> page.offering(CommandKind.ADD_TREE)
+    is Page.Tree -> if (page.v1.inspection.isEmpty()) page.v1.doors else page.offering(CommandKind.ADD_FINDING)
+    is Page.Finding -> page.offering(CommandKind.ADD_PHOTO)
+    is Page.StemSection -> page.offering(CommandKind.READ_WALL)
+    is Page.Anchor -> page.offering(CommandKind.TEST_ANCHOR)
+    is Page.Aloft -> page.offering(CommandKind.FIND_ALOFT)
+    is Page.Judgement -> page.offering(CommandKind.SIGN_JUDGEMENT)
+    is Page.HandOver -> page.offering(CommandKind.WRITE_SUMMARY)
+}
+
+private fun Page.offering(command: CommandKind) = offers().filter { it.command == command }.take(1)
+
+/** Undo and redo. */
+internal fun steps(page: Page): List<Offer> = page.offers().filter { wayOf(it.command) is Way.Step }
+
+/** At the foot of every page: undo and redo, and what the page is there for; on the side of the hand that holds the phone. */
 @OptIn(ExperimentalLayoutApi::class)
 @Composable
-fun FootBar(page: Page, hand: Hand) = Column {
+fun FootBar(page: Page, hand: Hand, leftHand: Boolean) = Column {
     HorizontalDivider(color = LocalPalette.current.edge)
     FlowRow(
-        Modifier.fillMaxWidth().padding(Spacing.apart), Arrangement.spacedBy(Spacing.apart, Alignment.End), Arrangement.spacedBy(Spacing.apart),
+        Modifier.fillMaxWidth().padding(Spacing.apart),
+        Arrangement.spacedBy(Spacing.apart, if (leftHand) Alignment.Start else Alignment.End), Arrangement.spacedBy(Spacing.apart),
     ) {
-        val offers = page.offers()
-        offers.find { it.command == CommandKind.UNDO }?.let { undo ->
-            ActionTile(undo.words, undo.id, weight = Weight.QUIET, enabled = undo.enabled, sign = Sign.UNDO) { hand.take(undo, emptyMap()) }
+        val large: @Composable () -> Unit = { footOffers(page).forEach { OfferButton(it, hand, weight = Weight.PRIMARY) } }
+        if (leftHand) large()
+        steps(page).forEach { step ->
+            val sign = if (step.command == CommandKind.UNDO) Sign.UNDO else Sign.REDO
+            ActionTile(step.words, step.id, weight = Weight.QUIET, enabled = step.enabled, sign = sign) { hand.take(step, emptyMap()) }
         }
-        offers.find { it.command == CommandKind.REDO }?.let { redo ->
-            ActionTile(redo.words, redo.id, weight = Weight.QUIET, enabled = redo.enabled, sign = Sign.REDO) { hand.take(redo, emptyMap()) }
-        }
-        offers.find { it.command == primaryOf(page) }?.let { offer ->
-            // The doors to a tree: triage, full check, and what else the core offers as levels.
-            if (offer.command == CommandKind.START_INSPECTION) OfferTiles(offer, hand) else OfferButton(offer, hand, weight = Weight.PRIMARY)
-        }
+        if (!leftHand) large()
     }
 }

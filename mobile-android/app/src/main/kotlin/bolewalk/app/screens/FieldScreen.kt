@@ -32,9 +32,11 @@ import bolewalk.app.device.LocalDevice
 import bolewalk.app.field.FieldModel
 import bolewalk.app.field.FieldState
 import bolewalk.app.field.Way
+import bolewalk.app.field.offers
 import bolewalk.app.field.wayOf
 import bolewalk.app.look.Hand
-import bolewalk.app.look.LocalAwait
+import bolewalk.app.look.FormHand
+import bolewalk.app.look.LocalForm
 import bolewalk.app.look.LocalPalette
 import bolewalk.app.look.Spacing
 import bolewalk.app.look.Told
@@ -45,7 +47,15 @@ import bolewalk.app.screens.handover.handOverPage
 import bolewalk.app.screens.judgement.judgementPage
 import bolewalk.app.screens.site.sitePage
 import bolewalk.app.screens.tree.treePage
-import bolewalk.book.CommandKind
+import bolewalk.app.screens.settings.settingsPage
+import bolewalk.app.screens.codebook.codebookPage
+import bolewalk.app.screens.ruleset.ruleSetPage
+import bolewalk.app.screens.people.peoplePage
+import bolewalk.app.screens.person.personPage
+import bolewalk.app.screens.gear.gearPage
+import bolewalk.app.screens.stemsection.stemSectionPage
+import bolewalk.app.screens.aloft.aloftPage
+import bolewalk.app.screens.compare.comparePage
 import bolewalk.book.Page
 import java.io.File
 
@@ -65,7 +75,8 @@ fun FieldScreen(state: FieldState, field: FieldModel) {
         } else if (form == null) {
             holder.SaveableStateProvider(state.address.toString()) { PageScreen(state, hand, field) }
         } else {
-            CompositionLocalProvider(LocalAwait provides field::await) { key(form.offer.id, form.offer.about) { FormScreen(form, state, field) } }
+            val formHand = remember(field) { FormHand({ input, path -> field.await(input, path) }, field::suggest, field::average) }
+            CompositionLocalProvider(LocalForm provides formHand) { key(form.offer.token) { FormScreen(form, state, field) } }
         }
     }
 }
@@ -82,32 +93,30 @@ private fun PageScreen(state: FieldState, hand: Hand, field: FieldModel) = Colum
         if (page == null) part("opening") { Told(state.trouble ?: stringResource(R.string.opening)) } else pageItems(page, hand)
     }
     SaidBar(state, field)
-    if (page != null) FootBar(page, hand)
+    if (page != null) FootBar(page, hand, state.reader.leftHand)
 }
 
 /** Every page has its screen, so that the compiler refuses a shell that forgets one. */
 private fun LazyListScope.pageItems(page: Page, hand: Hand) {
-    val primary = setOfNotNull(primaryOf(page))
+    val placed = Placed(page.offers(), footOffers(page) + steps(page), hand)
     when (page) {
-        is Page.Book -> bookPage(page.v1, hand, primary)
-        is Page.Site -> sitePage(page.v1, hand, primary)
-        is Page.Tree -> treePage(page.v1, hand, primary)
-        is Page.Finding -> findingPage(page.v1, hand, primary)
-        is Page.Anchor -> anchorPage(page.v1, hand, primary)
-        is Page.Judgement -> judgementPage(page.v1, hand, primary)
-        is Page.HandOver -> handOverPage(page.v1, hand, primary)
+        is Page.Book -> bookPage(page.v1, hand, placed)
+        is Page.Settings -> settingsPage(page.v1, hand, placed)
+        is Page.Codebook -> codebookPage(page.v1, hand, placed)
+        is Page.RuleSet -> ruleSetPage(page.v1, hand, placed)
+        is Page.People -> peoplePage(page.v1, hand, placed)
+        is Page.Person -> personPage(page.v1, hand, placed)
+        is Page.Gear -> gearPage(page.v1, hand, placed)
+        is Page.Site -> sitePage(page.v1, hand, placed)
+        is Page.Tree -> treePage(page.v1, hand, placed)
+        is Page.Finding -> findingPage(page.v1, hand, placed)
+        is Page.StemSection -> stemSectionPage(page.v1, hand, placed)
+        is Page.Anchor -> anchorPage(page.v1, hand, placed)
+        is Page.Aloft -> aloftPage(page.v1, hand, placed)
+        is Page.Judgement -> judgementPage(page.v1, hand, placed)
+        is Page.Compare -> comparePage(page.v1, hand)
+        is Page.HandOver -> handOverPage(page.v1, hand, placed)
     }
-}
-
-/** What a page is there for: the large button in the thumb's reach. */
-internal fun primaryOf(page: Page): CommandKind? = when (page) {
-    is Page.Book -> CommandKind.ADD_SITE
-    is Page.Site -> CommandKind.ADD_TREE
-    is Page.Tree -> if (page.v1.inspection.isEmpty()) CommandKind.START_INSPECTION else CommandKind.ADD_FINDING
-    is Page.Finding -> CommandKind.ADD_PHOTO
-    is Page.Anchor -> CommandKind.TEST_ANCHOR
-    is Page.Judgement -> CommandKind.SIGN_JUDGEMENT
-    is Page.HandOver -> CommandKind.WRITE_SUMMARY
 }
 
 @Composable
@@ -117,9 +126,10 @@ private fun handOf(field: FieldModel): Hand {
     return remember(field, files, brought) {
         Hand(
             open = field::open,
+            search = field::search,
             take = { offer, entered ->
                 if (wayOf(offer.command) is Way.BringIn && offer.enabled) {
-                    field.await(offer.command, brought)
+                    field.await(offer, brought)
                     files.any(brought)
                 } else {
                     field.take(offer, entered)

@@ -23,6 +23,7 @@ import bolewalk.app.field.FieldModel
 import bolewalk.app.field.FieldState
 import bolewalk.app.field.FilledOffer
 import bolewalk.app.look.ActionTile
+import bolewalk.app.look.Card
 import bolewalk.app.look.FieldInput
 import bolewalk.app.look.LocalPalette
 import bolewalk.app.look.Sign
@@ -40,6 +41,7 @@ fun FormScreen(form: FilledOffer, state: FieldState, field: FieldModel) = Column
         Modifier.weight(1f).fillMaxWidth().verticalScroll(rememberScrollState()).padding(Spacing.page),
         Arrangement.spacedBy(Spacing.between),
     ) {
+        if (form.rehearsed.isNotEmpty()) Card { Text(form.rehearsed, Modifier.testTag("form.rehearsed"), style = MaterialTheme.typography.titleMedium) }
         form.offer.inputs.forEach { input ->
             FieldInput(input, form.shown(input), form.faults[input.id]) { field.enter(input.id, it) }
         }

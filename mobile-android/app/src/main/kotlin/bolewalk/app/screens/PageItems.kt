@@ -1,42 +1,54 @@
 package bolewalk.app.screens
 
+import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.lazy.LazyListScope
 import androidx.compose.runtime.Composable
+import androidx.compose.ui.Modifier
 import bolewalk.app.look.Hand
 import bolewalk.app.look.OfferButton
 import bolewalk.app.look.PageDrawing
 import bolewalk.app.look.RecordCard
+import bolewalk.app.look.WayRowOf
 import bolewalk.book.CommandKind
 import bolewalk.book.DrawingAddress
 import bolewalk.book.Offer
 import bolewalk.book.PageRecord
-import androidx.compose.ui.Modifier
-import androidx.compose.foundation.layout.fillMaxWidth
+import bolewalk.book.PageWay
 
 /** One part of a page. */
 fun LazyListScope.part(key: String, content: @Composable () -> Unit) = item(key, "part") { content() }
 
-/** A list of records, then the offer that makes another. */
-fun LazyListScope.records(key: String, records: List<PageRecord>, hand: Hand) {
+fun LazyListScope.records(key: String, records: List<PageRecord>, hand: Hand) =
     records.forEachIndexed { index, record -> item("$key.$index.${record.id}", "record") { RecordCard(record, hand) } }
-}
 
-fun LazyListScope.offer(offers: List<Offer>, command: CommandKind, hand: Hand) {
-    offers.find { it.command == command }?.let { offer ->
-        item("offer." + offer.id, "offer") { OfferButton(offer, hand, Modifier.fillMaxWidth()) }
-    }
-}
+fun LazyListScope.ways(ways: List<PageWay>, hand: Hand) = ways.forEach { way -> item("way." + way.id, "way") { WayRowOf(way, hand) } }
 
 fun LazyListScope.drawing(which: DrawingAddress, page: Any, hand: Hand, tag: String) = item("drawing.$tag", "drawing") {
     PageDrawing(which, page, hand, tag)
 }
 
-/** Every offer of the page that stands nowhere else on it. */
-fun LazyListScope.otherOffers(offers: List<Offer>, shown: Set<CommandKind>, hand: Hand) {
-    offers.filter { it.command !in shown && it.command !in atTheFoot }.forEach { offer ->
-        item("offer.${offer.id}.${offer.about}", "offer") { OfferButton(offer, hand, Modifier.fillMaxWidth()) }
+/** The offers of a page, each put in one place: some at the foot, some beside their lists, the rest at the end. */
+class Placed(offers: List<Offer>, atTheFoot: List<Offer>, private val hand: Hand) {
+    private val left = (offers - atTheFoot.toSet()).toMutableList()
+
+    /** Puts the offers of these commands here. */
+    fun offers(list: LazyListScope, vararg commands: CommandKind) = commands.forEach { offer(list, it) }
+
+    fun offer(list: LazyListScope, command: CommandKind) {
+        val here = left.filter { it.command == command }
+        left -= here.toSet()
+        here.forEach { put(list, it) }
+    }
+
+    /** Takes an offer out, to be shown in a way of its own. */
+    fun take(command: CommandKind): Offer? = left.find { it.command == command }?.also { left -= it }
+
+    fun rest(list: LazyListScope) {
+        left.forEach { put(list, it) }
+        left.clear()
+    }
+
+    private fun put(list: LazyListScope, offer: Offer) = list.item("offer.${offer.id}.${offer.about}", "offer") {
+        OfferButton(offer, hand, Modifier.fillMaxWidth())
     }
 }
-
-/** What every page has at its foot. */
-internal val atTheFoot = setOf(CommandKind.UNDO, CommandKind.REDO)

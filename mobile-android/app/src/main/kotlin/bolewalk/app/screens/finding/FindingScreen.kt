@@ -5,17 +5,15 @@ import bolewalk.app.look.GradeTiles
 import bolewalk.app.look.Hand
 import bolewalk.app.look.Lines
 import bolewalk.app.look.PhotoCard
-import bolewalk.app.screens.otherOffers
+import bolewalk.app.screens.Placed
 import bolewalk.app.screens.part
 import bolewalk.book.CommandKind
 import bolewalk.book.FindingPage
 
 /** A finding: its grades first, each with its sentence, then its place and its photos. */
-fun LazyListScope.findingPage(page: FindingPage, hand: Hand, primary: Set<CommandKind>) {
-    page.offers.find { it.command == CommandKind.GRADE_FINDING }?.let { offer ->
-        part("grades") { GradeTiles(page.grades, offer, hand) }
-    }
+fun LazyListScope.findingPage(page: FindingPage, hand: Hand, placed: Placed) {
+    placed.take(CommandKind.GRADE_FINDING)?.let { offer -> part("grades") { GradeTiles(page.grades, offer, hand) } }
     part("lines") { Lines(page.lines) }
     page.photos.forEach { photo -> item("photo." + photo.id, "photo") { PhotoCard(photo, hand) } }
-    otherOffers(page.offers, primary + CommandKind.GRADE_FINDING, hand)
+    placed.rest(this)
 }

@@ -13,9 +13,8 @@ import bolewalk.app.look.LocalPalette
 import bolewalk.app.look.Notices
 import bolewalk.app.look.Sentences
 import bolewalk.app.screens.drawing
-import bolewalk.app.screens.otherOffers
+import bolewalk.app.screens.Placed
 import bolewalk.app.screens.part
-import bolewalk.book.CommandKind
 import bolewalk.book.DrawingAddress
 import bolewalk.book.JudgementPage
 import bolewalk.book.ScoreOfTree
@@ -23,7 +22,7 @@ import bolewalk.book.WorkingOfTree
 import bolewalk.book.ZoneOfTree
 
 /** A judgement: its reasons first; the number stands small, and the working last. */
-fun LazyListScope.judgementPage(page: JudgementPage, hand: Hand, primary: Set<CommandKind>) {
+fun LazyListScope.judgementPage(page: JudgementPage, hand: Hand, placed: Placed) {
     part("notices") { Notices(page.notices) }
     part("day") { Sentences(listOf(page.day).filter { it.isNotEmpty() }) }
     part("stops") { Sentences(page.stops, FontWeight.SemiBold) }
@@ -40,7 +39,7 @@ fun LazyListScope.judgementPage(page: JudgementPage, hand: Hand, primary: Set<Co
     part("margins") { Lines(page.margins) }
     part("cautions") { Sentences(page.cautions) }
     page.working.forEachIndexed { index, working -> item("working.$index", "working") { WorkingCard(working) } }
-    otherOffers(page.offers, primary, hand)
+    placed.rest(this)
 }
 
 @Composable

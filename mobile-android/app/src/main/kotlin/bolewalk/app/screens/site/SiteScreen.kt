@@ -12,15 +12,18 @@ import androidx.compose.ui.text.font.FontWeight
 import androidx.compose.ui.unit.dp
 import bolewalk.app.look.Card
 import bolewalk.app.look.Hand
+import bolewalk.app.look.Lead
 import bolewalk.app.look.Lines
 import bolewalk.app.look.LocalPalette
 import bolewalk.app.look.Notices
+import bolewalk.app.look.SearchField
 import bolewalk.app.look.Sentences
 import bolewalk.app.look.VerdictMark
+import bolewalk.app.look.WayCard
 import bolewalk.app.look.WayRow
+import bolewalk.app.screens.Placed
+import bolewalk.app.screens.book.MANY
 import bolewalk.app.screens.drawing
-import bolewalk.app.screens.offer
-import bolewalk.app.screens.otherOffers
 import bolewalk.app.screens.part
 import bolewalk.app.screens.records
 import bolewalk.book.CommandKind
@@ -28,31 +31,27 @@ import bolewalk.book.DrawingAddress
 import bolewalk.book.SitePage
 import bolewalk.book.TreeOfSite
 
-private val placed = setOf(
-    CommandKind.START_VISIT, CommandKind.NOTE_WEATHER, CommandKind.WRITE_RESCUE_PLAN, CommandKind.ADD_TARGET,
-    CommandKind.ADD_OVERHEAD_LINE, CommandKind.ADD_PERMISSION,
-)
-
 /** A site: what bars today, the plan, the trees in walking order, then what lies around them. */
-fun LazyListScope.sitePage(page: SitePage, hand: Hand, primary: Set<CommandKind>) {
+fun LazyListScope.sitePage(page: SitePage, hand: Hand, placed: Placed) {
     part("notices") { Notices(page.notices) }
     records("unsettled", page.unsettled, hand)
     part("stops") { Sentences(page.stops, FontWeight.SemiBold) }
     part("gaps") { Sentences(page.gaps) }
     drawing(DrawingAddress.SitePlan(page.id), page, hand, "plan")
+    if (page.trees.size > MANY || page.search.isNotEmpty()) part("search") { SearchField(page.search, hand) }
+    part("lead") { Lead(page.lead) }
     page.trees.forEach { tree -> item("tree." + tree.id, "tree") { TreeRow(tree, hand) } }
     part("conflicts") { Sentences(page.conflicts, FontWeight.SemiBold) }
     part("lines") { Lines(page.lines) }
-    offer(page.offers, CommandKind.START_VISIT, hand)
-    offer(page.offers, CommandKind.NOTE_WEATHER, hand)
-    offer(page.offers, CommandKind.WRITE_RESCUE_PLAN, hand)
+    placed.offers(this, CommandKind.START_VISIT, CommandKind.NOTE_WEATHER, CommandKind.SAME_WEATHER, CommandKind.WRITE_RESCUE_PLAN)
     records("target", page.targets, hand)
-    offer(page.offers, CommandKind.ADD_TARGET, hand)
+    placed.offer(this, CommandKind.ADD_TARGET)
     records("line", page.overheadLines, hand)
-    offer(page.offers, CommandKind.ADD_OVERHEAD_LINE, hand)
+    placed.offer(this, CommandKind.ADD_OVERHEAD_LINE)
     records("permission", page.permissions, hand)
-    offer(page.offers, CommandKind.ADD_PERMISSION, hand)
-    otherOffers(page.offers, primary + placed, hand)
+    placed.offer(this, CommandKind.ADD_PERMISSION)
+    part("rules") { WayCard(page.rules, hand) }
+    placed.rest(this)
 }
 
 /** A tree of the site: tag, species, verdict and the first reason. */

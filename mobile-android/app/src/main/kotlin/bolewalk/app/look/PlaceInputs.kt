@@ -1,0 +1,133 @@
+package bolewalk.app.look
+
+import androidx.compose.foundation.layout.fillMaxWidth
+import androidx.compose.foundation.text.KeyboardOptions
+import androidx.compose.material3.MaterialTheme
+import androidx.compose.material3.Text
+import androidx.compose.runtime.Composable
+import androidx.compose.runtime.DisposableEffect
+import androidx.compose.runtime.LaunchedEffect
+import androidx.compose.runtime.getValue
+import androidx.compose.runtime.mutableStateOf
+import androidx.compose.runtime.produceState
+import androidx.compose.runtime.remember
+import androidx.compose.runtime.rememberUpdatedState
+import androidx.compose.runtime.saveable.rememberSaveable
+import androidx.compose.runtime.setValue
+import androidx.compose.ui.Modifier
+import androidx.compose.ui.platform.testTag
+import androidx.compose.ui.res.stringResource
+import bolewalk.app.R
+import bolewalk.app.device.Heard
+import bolewalk.app.device.LocalDevice
+import bolewalk.app.device.PlaceFix
+import bolewalk.app.device.Setting
+import bolewalk.book.EntryValue
+import bolewalk.book.InputKind
+import bolewalk.book.LatLon
+import bolewalk.book.OfferedInput
+import bolewalk.book.SensedFix
+import java.util.Locale
+
+/** A position: many fixes of where the phone stands, averaged as they come until the person stops; or typed. */
+@Composable
+internal fun FixInput(input: OfferedInput, shown: EntryValue?, enter: (EntryValue?) -> Unit) {
+    val form = LocalForm.current
+    var listening by rememberSaveable(input.id) { mutableStateOf(false) }
+    val now by rememberUpdatedState(shown as? EntryValue.Fixes)
+    val heard = heardWhile(listening) { fix ->
+        val sensed = SensedFix(fix.latDeg, fix.lonDeg, fix.accuracyM, fix.atMs)
+        val begun = now
+        enter(EntryValue.Fixes(begun?.fixes.orEmpty() + sensed, begun?.sinceMs ?: fix.atMs))
+    }
+    val position = LocalDevice.current.position
+    // A position comes by itself where nothing stands yet and nobody has to be asked.
+    LaunchedEffect(position) { if (shown == null && position.allowed()) listening = true }
+    val averaged by produceState(emptyList<String>(), shown) {
+        value = (shown as? EntryValue.Fixes)?.let { form.average(it.fixes, it.sinceMs) }.orEmpty()
+    }
+    Typed(input, typed(shown).ifEmpty { fixWords(shown) }, KeyboardOptions.Default, Modifier.fillMaxWidth()) {
+        listening = false
+        enter(if (it.isBlank()) null else EntryValue.Words(it))
+    }
+    averaged.forEach { Told(it) }
+    if (listening) Trouble(heard, input.id)
+    ActionTile(stringResource(if (listening) R.string.stop_position else R.string.take_position), "${input.id}/sense") {
+        // Taken anew, what was averaged before is let go.
+        if (!listening) enter(null)
+        listening = !listening
+    }
+    if (shown == null && !listening) Told(stringResource(R.string.position_wanted))
+}
+
+/** What the receiver says while it is listened to. */
+@Composable
+private fun heardWhile(listening: Boolean, take: (PlaceFix) -> Unit): Heard<PlaceFix>? {
+    var heard by remember { mutableStateOf<Heard<PlaceFix>?>(null) }
+    val taken by rememberUpdatedState(take)
+    val sense = LocalDevice.current.position
+    if (listening) {
+        DisposableEffect(sense) {
+            heard = null
+            val open = sense.listen { said ->
+                heard = said
+                if (said is Heard.Value) taken(said.value)
+            }
+            onDispose { open.stop() }
+        }
+    }
+    return heard
+}
+
+/** Why the position is not heard, and the way to where that can be changed. */
+@Composable
+private fun Trouble(heard: Heard<PlaceFix>?, tag: String) {
+    positionTrouble(heard)?.let { Told(it) }
+    when (heard) {
+        is Heard.Off -> SettingsTile(tag, Setting.POSITION)
+        is Heard.Refused -> SettingsTile(tag, Setting.PERMISSIONS)
+        null, is Heard.Value, is Heard.Waiting, is Heard.Lacking -> Unit
+    }
+}
+
+@Composable
+private fun SettingsTile(tag: String, setting: Setting) {
+    val settings = LocalDevice.current.settings
+    ActionTile(stringResource(R.string.open_settings), "$tag/settings", weight = Weight.QUIET) { settings.open(setting) }
+}
+
+@Composable
+private fun positionTrouble(heard: Heard<PlaceFix>?): String? = when (heard) {
+    is Heard.Value -> null
+    null, is Heard.Waiting -> stringResource(R.string.position_waiting)
+    is Heard.Refused -> stringResource(R.string.position_refused)
+    is Heard.Off -> stringResource(R.string.position_off)
+    is Heard.Lacking -> stringResource(R.string.no_sensor)
+}
+
+private fun fixWords(shown: EntryValue?): String {
+    val (lat, lon) = when (shown) {
+        is EntryValue.Fix -> shown.latDeg to shown.lonDeg
+        is EntryValue.Fixes -> shown.fixes.lastOrNull()?.let { it.latDeg to it.lonDeg } ?: return ""
+        else -> return ""
+    }
+    return String.format(Locale.ROOT, "%.5f, %.5f", lat, lon)
+}
+
+/** Points on the ground, walked corner by corner. */
+@Composable
+internal fun OutlineInput(input: OfferedInput, kind: InputKind.Outline, points: List<LatLon>, enter: (List<LatLon>) -> Unit) {
+    var listening by rememberSaveable(input.id) { mutableStateOf(false) }
+    val now by rememberUpdatedState(points)
+    val heard = heardWhile(listening) {
+        listening = false
+        enter(now + LatLon(it.latDeg, it.lonDeg))
+    }
+    Text(stringResource(R.string.corners, points.size), Modifier.testTag(input.id), style = MaterialTheme.typography.bodyLarge)
+    if (points.size < kind.least.toInt()) Told(stringResource(R.string.corners_least, kind.least.toInt()))
+    if (listening) Trouble(heard, input.id)
+    ActionTile(stringResource(R.string.add_corner), "${input.id}/sense") { listening = true }
+    if (points.isNotEmpty()) {
+        ActionTile(stringResource(R.string.drop_corner), "${input.id}/drop", weight = Weight.QUIET) { enter(points.dropLast(1)) }
+    }
+}
