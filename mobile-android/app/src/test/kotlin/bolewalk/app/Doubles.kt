@@ -42,6 +42,8 @@ class Doubles {
         val position = object : PositionSense {
             override fun listen(hear: (Heard<PlaceFix>) -> Unit) = place.listen(hear)
 
+            override fun nowMs() = 0L
+
             override fun allowed() = positionAllowed
 
             override fun known(): PlaceFix? = null

@@ -58,6 +58,9 @@ fun interface PositionSense {
     /** Every fix of the receiver. Asks for the permission where it was not given yet. */
     fun listen(hear: (Heard<PlaceFix>) -> Unit): Listening
 
+    /** The phone's time, by which fixes are told from older ones. */
+    fun nowMs(): Long = System.currentTimeMillis()
+
     /** Whether it may be listened to without asking anybody. */
     fun allowed(): Boolean = false
 

@@ -8,6 +8,7 @@ import androidx.compose.runtime.Composable
 import androidx.compose.runtime.DisposableEffect
 import androidx.compose.runtime.LaunchedEffect
 import androidx.compose.runtime.getValue
+import androidx.compose.runtime.mutableLongStateOf
 import androidx.compose.runtime.mutableStateOf
 import androidx.compose.runtime.produceState
 import androidx.compose.runtime.remember
@@ -34,15 +35,20 @@ import java.util.Locale
 internal fun FixInput(input: OfferedInput, shown: EntryValue?, enter: (EntryValue?) -> Unit) {
     val form = LocalForm.current
     var listening by rememberSaveable(input.id) { mutableStateOf(false) }
+    var since by rememberSaveable(input.id) { mutableLongStateOf(0) }
+    val position = LocalDevice.current.position
     val now by rememberUpdatedState(shown as? EntryValue.Fixes)
     val heard = heardWhile(listening) { fix ->
         val sensed = SensedFix(fix.latDeg, fix.lonDeg, fix.accuracyM, fix.atMs)
-        val begun = now
-        enter(EntryValue.Fixes(begun?.fixes.orEmpty() + sensed, begun?.sinceMs ?: fix.atMs))
+        enter(EntryValue.Fixes(now?.fixes.orEmpty() + sensed, since))
     }
-    val position = LocalDevice.current.position
     // A position comes by itself where nothing stands yet and nobody has to be asked.
-    LaunchedEffect(position) { if (shown == null && position.allowed()) listening = true }
+    LaunchedEffect(position) {
+        if (shown == null && position.allowed()) {
+            since = position.nowMs()
+            listening = true
+        }
+    }
     val averaged by produceState(emptyList<String>(), shown) {
         value = (shown as? EntryValue.Fixes)?.let { form.average(it.fixes, it.sinceMs) }.orEmpty()
     }
@@ -52,10 +58,21 @@ internal fun FixInput(input: OfferedInput, shown: EntryValue?, enter: (EntryValu
     }
     averaged.forEach { Told(it) }
     if (listening) Trouble(heard, input.id)
-    ActionTile(stringResource(if (listening) R.string.stop_position else R.string.take_position), "${input.id}/sense") {
-        // Taken anew, what was averaged before is let go.
-        if (!listening) enter(null)
-        listening = !listening
+    Tiles {
+        ActionTile(stringResource(if (listening) R.string.stop_position else R.string.take_position), "${input.id}/sense") {
+            if (!listening) {
+                // Taken anew, what was averaged before is let go.
+                since = position.nowMs()
+                enter(EntryValue.Fixes(emptyList(), since))
+            }
+            listening = !listening
+        }
+        if (shown is EntryValue.Fixes) {
+            ActionTile(stringResource(R.string.clear), "${input.id}/clear", weight = Weight.QUIET) {
+                listening = false
+                enter(null)
+            }
+        }
     }
     if (shown == null && !listening) Told(stringResource(R.string.position_wanted))
 }

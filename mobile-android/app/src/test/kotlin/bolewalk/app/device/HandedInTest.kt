@@ -44,7 +44,7 @@ class HandedInTest {
 
     @Test fun aPackIsTakenInOnlyWhenThePersonSaysSo() {
         val walk = Walk(rule)
-        walk.tap("site.add").type("site.name", "Heron Mill").tap("form.confirm").tap("go.site")
+        walk.tap("site.add").type("site.name", "Heron Mill").tap("form.confirm")
         val site = (walk.state.address as bolewalk.book.PageAddress.Site).site
         val bytes = pack(site).readBytes()
         val intent = view(fileOfAnotherApp("../../databases/heron.bolewalk-pack", bytes.size) { ByteArrayInputStream(bytes) })
@@ -76,7 +76,7 @@ class HandedInTest {
             walk.settle()
             assertTrue(bytes, walk.state.said!!.refused)
             assertTrue(walk.state.said!!.words.length > 10)
-            walk.activity.field.open(bolewalk.book.PageAddress.Book)
+            walk.activity.field.open(bolewalk.app.field.bookAddress)
             walk.settle()
         }
         assertTrue(walk.exists(hasTestTag("site.add")))
@@ -85,7 +85,7 @@ class HandedInTest {
 
     @Test fun intentsWithNothingOrTheWrongThing() {
         val walk = Walk(rule)
-        val database = File(app.filesDir, "book").listFiles()!!.first { it.isFile && it.length() > 0 }
+        val database = File(app.filesDir, app.phone).listFiles()!!.first { it.isFile && it.length() > 0 }
         for (intent in listOf(
             view(null), view(Uri.fromFile(database)), view(Uri.parse("content://")), Intent(Intent.ACTION_SEND),
             Intent(Intent.ACTION_SEND).putExtra(Intent.EXTRA_STREAM, "text"), Intent(Intent.ACTION_SEND).putExtra(Intent.EXTRA_STREAM, 7),
@@ -94,7 +94,7 @@ class HandedInTest {
             walk.handed(intent)
             assertTrue("$intent", walk.state.said!!.refused)
             assertNull(walk.state.handedIn)
-            walk.activity.field.open(bolewalk.book.PageAddress.Book)
+            walk.activity.field.open(bolewalk.app.field.bookAddress)
             walk.settle()
         }
         assertEquals(HandedIn.Nothing, handedIn(Intent(Intent.ACTION_MAIN)))

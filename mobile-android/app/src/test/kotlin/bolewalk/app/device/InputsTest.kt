@@ -6,6 +6,7 @@ import bolewalk.app.R
 import bolewalk.app.Walk
 import bolewalk.app.app
 import bolewalk.book.EntryValue
+import bolewalk.book.SensedFix
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertFalse
 import org.junit.Assert.assertTrue
@@ -21,10 +22,9 @@ class InputsTest {
     private val place = app.doubles.place
     private val held = app.doubles.held
 
-    private fun onASite() = Walk(rule).tap("site.add").type("site.name", "Heron Mill").tap("form.confirm").tap("go.site")
+    private fun onASite() = Walk(rule).tap("site.add").type("site.name", "Heron Mill").tap("form.confirm")
 
-    private fun inAnInspection() = onASite().tap("tree.add").type("tree.tag", "7").tap("form.confirm").tap("go.tree")
-        .tap("inspection.start/full_check")
+    private fun inAnInspection() = onASite().tap("tree.add").tap("form.confirm").tap("full_check.start")
 
     private fun Walk.entered(input: String) = state.form!!.draft[input]
 
@@ -61,12 +61,13 @@ class InputsTest {
             place.say(heard)
             walk.settle()
             assertTrue(walk.sees(app.getString(words)))
-            assertTrue(walk.exists(hasTestTag("tree.position/sense/settings")))
+            assertTrue(walk.exists(hasTestTag("tree.position/settings")))
         }
-        place.say(Heard.Value(PlaceFix(42.1, -73.5, 4.0)))
+        place.say(Heard.Value(PlaceFix(42.1, -73.5, 4.0, 7)))
         walk.settle()
-        assertEquals(EntryValue.Fix(42.1, -73.5, 4.0), walk.entered("tree.position"))
-        assertFalse(walk.exists(hasTestTag("tree.position/sense/settings")))
+        assertEquals(EntryValue.Fixes(listOf(SensedFix(42.1, -73.5, 4.0, 7)), 0), walk.entered("tree.position"))
+        assertFalse(walk.exists(hasTestTag("tree.position/settings")))
+        walk.tap("tree.position/sense")
         assertEquals(0, place.listened)
         walk.end()
     }
