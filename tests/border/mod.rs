@@ -5,6 +5,7 @@ mod compared;
 mod crew_and_gear;
 mod errors;
 mod finding_sites;
+mod headings;
 mod kept;
 mod long_work;
 mod managed;

@@ -62,7 +62,10 @@ impl FieldBook {
     /// # Errors
     /// `NotFound` for a record that is not there; `Damaged`, `Busy` as the book reports.
     pub fn page(&self, address: PageAddress) -> Result<Page, BookError> {
-        self.with(|inner| inner.page(&address))
+        self.with(|inner| {
+            let page = inner.page(&address)?;
+            Ok(page.with_headings(&inner.settings.words()))
+        })
     }
 
     /// This phone's settings, as a screen needs them: colours, size of letters, hand.

@@ -3,6 +3,7 @@
 
 use super::command_kind::CommandKind as C;
 use super::desk::PageDesk;
+use super::headings::PageHeading;
 use super::line::{PageLine, PageRecord};
 use super::looks::Looks;
 use super::offer::{InputKind, Offer};
@@ -47,6 +48,8 @@ pub struct AloftPage {
     pub next_look: PageLine,
     /// What can be done: found aloft, a stop, a near miss, the next look, undo.
     pub offers: Vec<Offer>,
+    /// The heading of every list of this page.
+    pub headings: Vec<PageHeading>,
 }
 
 /// The page for the climb of a tree; `holder` is whoever holds the phone, empty where nobody is
@@ -87,6 +90,7 @@ pub fn aloft_page(
             next_look.map(|day| desk.words.day(day)),
         ),
         offers: offers(desk, site, tree, &looks),
+        headings: Vec::new(),
     }
 }
 

@@ -2,6 +2,7 @@
 
 use super::command_kind::CommandKind;
 use super::desk::PageDesk;
+use super::headings::PageHeading;
 use super::line::{LineState, PageLine};
 use super::offer::Offer;
 use super::page::PageAddress;
@@ -27,6 +28,8 @@ pub struct AnchorPage {
     pub cautions: Vec<String>,
     /// What can be done.
     pub offers: Vec<Offer>,
+    /// The heading of every list of this page.
+    pub headings: Vec<PageHeading>,
 }
 
 /// The page of an anchor; nothing for one that is not on the site.
@@ -62,6 +65,7 @@ pub fn anchor_page(desk: &PageDesk, site: &Site, id: &Id) -> Option<AnchorPage> 
         .map(|key| desk.say(key))
         .to_vec(),
         offers: offers(desk, site, look, anchor),
+        headings: Vec::new(),
     })
 }
 

@@ -5,6 +5,7 @@ use super::codebook::codes_count;
 use super::command_kind::CommandKind;
 use super::desk::PageDesk;
 use super::gear::gear_words;
+use super::headings::PageHeading;
 use super::line::{LineState, PageLine, PageRecord, PageWay};
 use super::offer::Offer;
 use super::page::PageAddress;
@@ -37,6 +38,8 @@ pub struct BookPage {
     pub health: Vec<PageLine>,
     /// What can be done.
     pub offers: Vec<Offer>,
+    /// The heading of every list of this page.
+    pub headings: Vec<PageHeading>,
 }
 
 /// A line of the list of sites.
@@ -133,6 +136,7 @@ pub fn book_page(desk: &PageDesk, facts: BookFacts, rules: &RuleSet) -> BookPage
         ways,
         health,
         offers: offers(desk, &nobody),
+        headings: Vec::new(),
     }
 }
 

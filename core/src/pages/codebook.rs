@@ -3,6 +3,7 @@
 
 use super::command_kind::CommandKind;
 use super::desk::PageDesk;
+use super::headings::PageHeading;
 use super::line::{LineState, PageRecord};
 use super::offer::Offer;
 use crate::judge::codebook::starter_codes;
@@ -24,6 +25,8 @@ pub struct CodebookPage {
     pub retired: Vec<CodeOfBook>,
     /// What can be done.
     pub offers: Vec<Offer>,
+    /// The heading of every list of this page.
+    pub headings: Vec<PageHeading>,
 }
 
 /// A code of the codebook.
@@ -89,6 +92,7 @@ pub fn codebook_page(desk: &PageDesk) -> CodebookPage {
             })
             .collect(),
         offers,
+        headings: Vec::new(),
     }
 }
 

@@ -3,6 +3,7 @@
 
 use super::compared::{ComparedFinding, findings};
 use super::desk::PageDesk;
+use super::headings::PageHeading;
 use super::looks::{Looks, day_of};
 use super::measured::{girth_words, height_words, lean_words};
 use super::page::PageAddress;
@@ -48,6 +49,8 @@ pub struct ComparePage {
     pub lines: Vec<ComparedLine>,
     /// The findings: new, worse, cleared, as they were.
     pub findings: Vec<ComparedFinding>,
+    /// The heading of every list of this page.
+    pub headings: Vec<PageHeading>,
 }
 
 /// One line of a comparison.
@@ -105,6 +108,7 @@ pub fn compare_page(
         verdict_now: answer.verdict,
         lines: Vec::new(),
         findings: Vec::new(),
+        headings: Vec::new(),
     };
     let Some(earlier) = earlier else {
         return page;

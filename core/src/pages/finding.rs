@@ -2,6 +2,7 @@
 
 use super::command_kind::CommandKind;
 use super::desk::PageDesk;
+use super::headings::PageHeading;
 use super::line::{PageLine, PagePhoto};
 use super::looks::finding_of;
 use super::offer::{InputKind, Offer};
@@ -27,6 +28,8 @@ pub struct FindingPage {
     pub photos: Vec<PagePhoto>,
     /// What can be done.
     pub offers: Vec<Offer>,
+    /// The heading of every list of this page.
+    pub headings: Vec<PageHeading>,
 }
 
 /// A grade of the finding's code.
@@ -64,6 +67,7 @@ pub fn finding_page(desk: &PageDesk, site: &Site, id: &Id) -> Option<FindingPage
         grades: code.map_or_else(Vec::new, |code| tiles(desk, code, finding)),
         photos: photo_records(desk, &shown),
         offers: offers(desk, finding, code, &look.id, site),
+        headings: Vec::new(),
     })
 }
 

@@ -2,6 +2,7 @@
 
 use super::command_kind::CommandKind;
 use super::desk::PageDesk;
+use super::headings::PageHeading;
 use super::line::PageRecord;
 use super::offer::Offer;
 use crate::judge::rules::RuleSet;
@@ -23,6 +24,8 @@ pub struct GearPage {
     pub pieces: Vec<GearOfBook>,
     /// What can be done.
     pub offers: Vec<Offer>,
+    /// The heading of every list of this page.
+    pub headings: Vec<PageHeading>,
 }
 
 /// A piece of gear.
@@ -73,6 +76,7 @@ pub fn gear_page(desk: &PageDesk, rules: &RuleSet) -> GearPage {
         unsettled: desk.unsettled_records(),
         pieces,
         offers,
+        headings: Vec::new(),
     }
 }
 

@@ -5,6 +5,7 @@ use serde_json::json;
 
 use super::command_kind::CommandKind;
 use super::desk::PageDesk;
+use super::headings::PageHeading;
 use super::line::{LineState, PageLine};
 use super::offer::Offer;
 use super::page::PageAddress;
@@ -28,6 +29,8 @@ pub struct HandOverPage {
     pub cautions: Vec<String>,
     /// The papers and map files that can be written; packs for and of another phone.
     pub offers: Vec<Offer>,
+    /// The heading of every list of this page.
+    pub headings: Vec<PageHeading>,
 }
 
 /// The page of what is handed over.
@@ -58,6 +61,7 @@ pub fn hand_over_page(desk: &PageDesk, site: &Site, judged: &SiteJudgement) -> H
             .into_iter()
             .chain(packs)
             .collect(),
+        headings: Vec::new(),
     }
 }
 

@@ -3,6 +3,7 @@
 use super::anchor::margins;
 use super::command_kind::CommandKind;
 use super::desk::PageDesk;
+use super::headings::PageHeading;
 use super::line::{LineState, PageLine};
 use super::offer::Offer;
 use super::page::PageAddress;
@@ -58,6 +59,8 @@ pub struct JudgementPage {
     pub cautions: Vec<String>,
     /// What can be done.
     pub offers: Vec<Offer>,
+    /// The heading of every list of this page.
+    pub headings: Vec<PageHeading>,
 }
 
 /// The score.
@@ -149,6 +152,7 @@ pub fn judgement_page(
         .map(|key| desk.say(key))
         .to_vec(),
         offers: offers(desk, site, answer),
+        headings: Vec::new(),
     }
 }
 

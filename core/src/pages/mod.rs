@@ -7,6 +7,7 @@
 //! | `entry` | what was typed, chosen or sensed |
 //! | `desk`, `offer`, `inputs`, `listed`, `scale` | offers, with the rules of their inputs in the reader's units |
 //! | `line` | one line of a page: what is there, what is missing, why it matters |
+//! | `headings` | the heading of every list, and what an empty one is for |
 //! | `looks` | what was seen on a tree |
 //! | `drawn` | the drawings of the pages |
 //! | one file a page | `book`, `settings`, `codebook`, `rule_set`, `people`, `person`, `gear`, `site`, `tree`, `finding`, `anchor`, `judgement`, `hand_over` |
@@ -28,6 +29,7 @@ mod finding;
 mod forms;
 mod gear;
 mod hand_over;
+mod headings;
 mod inputs;
 mod judgement;
 mod line;
@@ -71,6 +73,7 @@ pub use finding::{FindingPage, GradeTile, finding_page};
 pub use forms::asks_of;
 pub use gear::{GearOfBook, GearPage, GearState, gear_page};
 pub use hand_over::{HandOverPage, hand_over_page};
+pub use headings::PageHeading;
 pub use inputs::choice_ids;
 pub use judgement::{JudgementPage, ScoreOfTree, WorkingOfTree, judgement_page};
 pub use line::{LineState, PageLine, PagePhoto, PageRecord, PageWay};

@@ -2,6 +2,7 @@
 
 use super::command_kind::CommandKind;
 use super::desk::PageDesk;
+use super::headings::PageHeading;
 use super::offer::Offer;
 use super::page::PageAddress;
 use super::person::training_words;
@@ -19,6 +20,8 @@ pub struct PeoplePage {
     pub people: Vec<PersonOfBook>,
     /// What can be done.
     pub offers: Vec<Offer>,
+    /// The heading of every list of this page.
+    pub headings: Vec<PageHeading>,
 }
 
 /// A person of the crew.
@@ -63,6 +66,7 @@ pub fn people_page(desk: &PageDesk) -> PeoplePage {
             })
             .collect(),
         offers,
+        headings: Vec::new(),
     }
 }
 

@@ -3,6 +3,7 @@
 
 use super::command_kind::CommandKind;
 use super::desk::PageDesk;
+use super::headings::PageHeading;
 use super::line::{PageLine, PageRecord};
 use super::offer::{InputKind, Offer};
 use super::people::up_to;
@@ -36,6 +37,8 @@ pub struct PersonPage {
     pub climbs: Vec<PageRecord>,
     /// What can be done.
     pub offers: Vec<Offer>,
+    /// The heading of every list of this page.
+    pub headings: Vec<PageHeading>,
 }
 
 /// One skill of the training record.
@@ -109,6 +112,7 @@ pub fn person_page(desk: &PageDesk, person: &Person, rules: &RuleSet) -> PersonP
         },
         climbs: climbs(desk, person),
         offers: offers(desk, person, keeps_log),
+        headings: Vec::new(),
     }
 }
 

@@ -5,6 +5,7 @@ use serde_json::json;
 
 use super::command_kind::CommandKind;
 use super::desk::PageDesk;
+use super::headings::PageHeading;
 use super::line::PageRecord;
 use super::offer::{InputKind, Offer};
 use crate::judge::rules::{RuleLabel, RuleRow, RuleSet};
@@ -26,6 +27,8 @@ pub struct RuleSetPage {
     pub groups: Vec<RulesTogether>,
     /// What can be done.
     pub offers: Vec<Offer>,
+    /// The heading of every list of this page.
+    pub headings: Vec<PageHeading>,
 }
 
 /// Rows of a rule set that are about one thing.
@@ -92,6 +95,7 @@ pub fn rule_set_page(
         unsettled: desk.unsettled_records(),
         groups,
         offers: desk.undo_offers(&Id::default()),
+        headings: Vec::new(),
     }
 }
 

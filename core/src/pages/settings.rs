@@ -5,6 +5,7 @@ use serde_json::Value;
 
 use super::command_kind::CommandKind;
 use super::desk::PageDesk;
+use super::headings::PageHeading;
 use super::line::{PageLine, PageWay};
 use super::offer::Offer;
 use super::page::PageAddress;
@@ -27,6 +28,8 @@ pub struct SettingsPage {
     pub ways: Vec<PageWay>,
     /// What can be done.
     pub offers: Vec<Offer>,
+    /// The heading of every list of this page.
+    pub headings: Vec<PageHeading>,
 }
 
 /// What is set on this phone.
@@ -79,6 +82,7 @@ pub fn settings_page(desk: &PageDesk, facts: SettingsFacts) -> SettingsPage {
             &Id::default(),
             Some(&facts.settings),
         )],
+        headings: Vec::new(),
     }
 }
 

@@ -5,6 +5,7 @@ use serde_json::json;
 use super::book::nothing_found;
 use super::command_kind::CommandKind;
 use super::desk::PageDesk;
+use super::headings::PageHeading;
 use super::line::{PageLine, PageRecord};
 use super::offer::Offer;
 use super::page::PageAddress;
@@ -52,6 +53,8 @@ pub struct SitePage {
     pub hand_over: PageAddress,
     /// What can be done.
     pub offers: Vec<Offer>,
+    /// The heading of every list of this page.
+    pub headings: Vec<PageHeading>,
 }
 
 /// A line of the list of trees.
@@ -109,6 +112,7 @@ pub fn site_page(desk: &PageDesk, site: &Site, judged: &SiteJudgement, search: &
             site: site.id.clone(),
         },
         offers: offers(desk, site),
+        headings: Vec::new(),
     }
 }
 

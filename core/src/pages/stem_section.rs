@@ -4,6 +4,7 @@
 use super::command_kind::CommandKind;
 use super::desk::PageDesk;
 use super::drawn::{DrawingAddress, section_of};
+use super::headings::PageHeading;
 use super::line::{PageLine, PageRecord};
 use super::offer::Offer;
 use super::page::PageAddress;
@@ -52,6 +53,8 @@ pub struct StemSectionPage {
     pub cautions: Vec<String>,
     /// What can be done.
     pub offers: Vec<Offer>,
+    /// The heading of every list of this page.
+    pub headings: Vec<PageHeading>,
 }
 
 /// A point of the mallet clock.
@@ -99,6 +102,7 @@ pub fn stem_section_page(desk: &PageDesk, site: &Site, id: &Id) -> Option<StemSe
             .collect(),
         cautions: vec![desk.say("caution.decay-bending")],
         offers: offers(desk, site, section),
+        headings: Vec::new(),
     })
 }
 

@@ -4,6 +4,7 @@
 use super::command_kind::CommandKind;
 use super::compare::days_compared;
 use super::desk::PageDesk;
+use super::headings::PageHeading;
 use super::line::{PageLine, PagePhoto, PageRecord};
 use super::looks::{Looks, day_of};
 use super::offer::Offer;
@@ -77,6 +78,8 @@ pub struct TreePage {
     pub history: Vec<PageRecord>,
     /// What can be done.
     pub offers: Vec<Offer>,
+    /// The heading of every list of this page.
+    pub headings: Vec<PageHeading>,
 }
 
 /// The page of a tree.
@@ -123,6 +126,7 @@ pub fn tree_page(desk: &PageDesk, site: &Site, tree: &Tree, answer: &Judgement) 
         risks: risk_records(desk, site, &looks, answer),
         history: history(desk, site, tree),
         offers: tree_offers(desk, tree, &looks),
+        headings: Vec::new(),
     }
 }
 
