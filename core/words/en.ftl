@@ -1690,6 +1690,7 @@ shell-take_photo = Take photo
 shell-choose_photo = Choose a picture
 shell-photo_ready = The photo is ready to keep.
 shell-camera_wanted = The camera takes photos and aims at the base and the top of a tree. Nothing leaves this phone.
+shell-camera_refused = This app may not use the camera. Allow it in the system settings, or choose a picture.
 shell-choose_file = Choose a file
 shell-not_readable = That could not be read. Choose another file.
 shell-too_large = That file is too large for this phone. Choose another.

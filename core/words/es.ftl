@@ -1717,6 +1717,7 @@ shell-take_photo = Hacer una foto
 shell-choose_photo = Elegir una imagen
 shell-photo_ready = La foto está lista para guardarla.
 shell-camera_wanted = La cámara hace fotos y apunta a la base y a la cima del árbol. Nada sale de este teléfono.
+shell-camera_refused = Esta aplicación no puede usar la cámara. Permitirlo en los ajustes del sistema, o elegir una imagen.
 shell-choose_file = Elegir un archivo
 shell-not_readable = No se pudo leer. Elegir otro archivo.
 shell-too_large = El archivo es demasiado grande para este teléfono. Elegir otro.

@@ -82,6 +82,8 @@ shell_words! {
     photo_ready,
     /// Why the camera is asked for, before the system asks.
     camera_wanted,
+    /// What to do where the app may not take photos.
+    camera_refused,
     /// Opens the files of the phone.
     choose_file,
     /// A file that was chosen gives nothing.
