@@ -1,5 +1,6 @@
 package bolewalk.app
 
+import androidx.compose.runtime.snapshots.Snapshot
 import bolewalk.app.device.Camera
 import bolewalk.app.device.Device
 import bolewalk.app.device.FilePicker
@@ -61,6 +62,7 @@ class SenseDouble<T> {
     fun say(heard: Heard<T>?) {
         last = heard
         if (heard != null) listeners.toList().forEach { it(heard) }
+        Snapshot.sendApplyNotifications()
     }
 
     fun listen(hear: (Heard<T>) -> Unit): Listening {

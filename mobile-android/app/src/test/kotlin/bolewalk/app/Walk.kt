@@ -1,6 +1,7 @@
 package bolewalk.app
 
 import android.os.Bundle
+import android.os.Looper
 import android.os.Parcel
 import androidx.compose.ui.geometry.Offset
 import androidx.compose.ui.test.SemanticsMatcher
@@ -32,6 +33,7 @@ import kotlin.math.sign
 import kotlin.math.sqrt
 import org.junit.Assert.assertEquals
 import org.robolectric.Robolectric
+import org.robolectric.Shadows.shadowOf
 import org.robolectric.android.controller.ActivityController
 
 val app: TestApplication get() = ApplicationProvider.getApplicationContext()
@@ -187,5 +189,7 @@ class Walk(val rule: ComposeTestRule) {
 
     fun end() {
         controller.pause().stop().destroy()
+        // What is still posted would be lost between two tests, and whoever waits for it would wait for ever.
+        shadowOf(Looper.getMainLooper()).idle()
     }
 }

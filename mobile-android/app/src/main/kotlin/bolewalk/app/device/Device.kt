@@ -11,10 +11,7 @@ class Device(
     val camera: Camera,
     val files: FilePicker,
     val sharing: Sharing,
-    val sight: Sight = Sight { _, hear ->
-        hear(Heard.Lacking)
-        Listening {}
-    },
+    val sight: Sight = NoSight,
     val settings: SystemSettings = SystemSettings { false },
 )
 
@@ -74,8 +71,21 @@ fun interface HeldSense {
 }
 
 /** What the camera at the phone's back sees, live: for aiming, nothing is kept. Asks for its permission when first used. */
-fun interface Sight {
+interface Sight {
+    /** Whether this phone has no such camera. */
+    val lacking: Boolean
+
     fun watch(on: SurfaceTexture, hear: (Heard<SightPicture>) -> Unit): Listening
+}
+
+/** A phone without a camera at its back. */
+object NoSight : Sight {
+    override val lacking = true
+
+    override fun watch(on: SurfaceTexture, hear: (Heard<SightPicture>) -> Unit): Listening {
+        hear(Heard.Lacking)
+        return Listening {}
+    }
 }
 
 /** The system's camera. The photo lies at [path] when the field model hears that it arrived. */

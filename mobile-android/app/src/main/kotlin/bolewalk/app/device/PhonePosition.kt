@@ -6,6 +6,7 @@ import android.location.LocationListener
 import android.location.LocationManager
 import android.location.LocationManager.GPS_PROVIDER
 import android.os.Bundle
+import android.os.SystemClock
 import androidx.activity.ComponentActivity
 
 /** The framework's own location service: no service of a vendor, and it works without a network. */
@@ -32,6 +33,8 @@ class PhonePosition(private val activity: ComponentActivity, private val permiss
     }
 
     override fun allowed(): Boolean = permission.allowed
+
+    override fun nowMs(): Long = SystemClock.elapsedRealtime()
 
     @SuppressLint("MissingPermission")
     override fun known(): PlaceFix? {
@@ -62,8 +65,9 @@ class PhonePosition(private val activity: ComponentActivity, private val permiss
     }
 }
 
-/** A fix as it came; the core says which can be used. */
+/** A fix as it came; the core says which can be used. Its time is the phone's steady clock: a receiver takes its own from
+ *  the satellites, and a phone's may be set wrong or set back meanwhile. */
 internal fun fixOf(location: Location): PlaceFix {
     val accuracy = location.accuracy.toDouble().takeIf { location.hasAccuracy() }
-    return PlaceFix(location.latitude, location.longitude, accuracy, location.time)
+    return PlaceFix(location.latitude, location.longitude, accuracy, location.elapsedRealtimeNanos / 1_000_000)
 }

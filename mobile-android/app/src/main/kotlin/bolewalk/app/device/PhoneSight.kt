@@ -16,13 +16,12 @@ import kotlin.math.abs
 
 /** The live picture of the camera at the phone's back, by the framework's own camera service. */
 class PhoneSight(private val activity: ComponentActivity, private val permission: Permission) : Sight {
+    private val cameras = activity.getSystemService(CameraManager::class.java)
+
+    override val lacking: Boolean get() = cameras?.let(::eyeAtTheBack) == null
+
     override fun watch(on: SurfaceTexture, hear: (Heard<SightPicture>) -> Unit): Listening {
-        val cameras = activity.getSystemService(CameraManager::class.java)
-        val eye = cameras?.let(::eyeAtTheBack)
-        if (eye == null) {
-            hear(Heard.Lacking)
-            return Listening {}
-        }
+        val eye = cameras?.let(::eyeAtTheBack) ?: return NoSight.watch(on, hear)
         return permission.whileGiven(refused = { hear(Heard.Refused) }) { show(cameras, eye, on, hear) }
     }
 

@@ -43,9 +43,9 @@ import kotlin.math.max
  *  how to go on; the angle is still there. */
 @Composable
 internal fun SightFinder(angle: String, tag: String) {
-    var on by remember { mutableStateOf<SurfaceTexture?>(null) }
-    var heard by remember { mutableStateOf<Heard<SightPicture>>(Heard.Waiting) }
     val sight = LocalDevice.current.sight
+    var on by remember { mutableStateOf<SurfaceTexture?>(null) }
+    var heard by remember { mutableStateOf<Heard<SightPicture>>(if (sight.lacking) Heard.Lacking else Heard.Waiting) }
     on?.let { texture ->
         DisposableEffect(sight, texture) {
             val watching = sight.watch(texture) { heard = it }

@@ -34,7 +34,7 @@ class InputsTest {
         walk.tap("tree.lean/sense")
         assertEquals(EntryValue.Tilt(5.0), walk.entered("tree.lean"))
         walk.tap("tree.lean/aim")
-        assertTrue(walk.exists(hasTestTag("tree.lean/sight")))
+        assertTrue(walk.sees(app.getString(R.string.sight_lacking)))
         walk.tap("tree.lean/sense")
         assertEquals(EntryValue.Tilt(4.0), walk.entered("tree.lean"))
         held.say(Heard.Lacking)

@@ -27,8 +27,9 @@ class PositionTest {
         latitude = lat
         longitude = lon
         this.accuracy = accuracy
-        time = ++seconds * 1000
-        elapsedRealtimeNanos = seconds * 1_000_000_000
+        // The satellites' time is another than the phone's.
+        time = 1_790_000_000_000
+        elapsedRealtimeNanos = ++seconds * 1_000_000_000
     }
 
     private fun OnPhone.at(lat: Double, lon: Double, accuracy: Float = 4f) {

@@ -12,6 +12,7 @@ import bolewalk.app.app
 import bolewalk.app.look.shape
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertNull
+import org.junit.Assert.assertTrue
 import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.RobolectricTestRunner
@@ -74,7 +75,9 @@ class SightTest {
     @Test fun aPhoneWithoutSuchAnEyeSaysSo() {
         shadowOf(app).grantPermissions(CAMERA)
         eye("0", CameraCharacteristics.LENS_FACING_FRONT)
-        OnPhone().device.sight.watch(SurfaceTexture(0), heard)
+        val sight = OnPhone().device.sight
+        assertTrue(sight.lacking)
+        sight.watch(SurfaceTexture(0), heard)
         assertEquals(listOf(Heard.Lacking), heard.all)
     }
 
