@@ -39,6 +39,13 @@ fn a_book_wrecked_between_two_openings_says_so_on_its_page() {
     let hand = Hand::at(folder.path());
     hand.site_with_tree();
     hand.book.backup().unwrap();
+    let health = hand.book_page().health;
+    let kept = health
+        .iter()
+        .find(|line| line.id == "book.backups")
+        .unwrap();
+    assert_eq!(kept.words, "May 14, 2026");
+    assert!(kept.why.contains("Nothing is deleted"), "{kept:?}");
     drop(hand);
     std::fs::write(folder.path().join("field-book.db"), vec![7; 30_000]).unwrap();
     let hand = Hand::at(folder.path());

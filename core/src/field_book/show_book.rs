@@ -24,7 +24,7 @@ impl Inner {
         search: &str,
     ) -> Result<Page, BookError> {
         let now = self.clock.now();
-        let backup = self.store.backups().into_iter().next();
+        let backups = self.store.backups();
         let damage = self.store.damage_kept();
         // A place that no receiver means is none.
         let near = near.filter(|here| {
@@ -36,7 +36,10 @@ impl Inner {
                 sites: book.sites.iter().map(|line| facts_of(line, near)).collect(),
                 near,
                 search: search.to_owned(),
-                backup: backup.map(|(utc_ms, _)| Moment { utc_ms, ..now }),
+                backups: backups
+                    .into_iter()
+                    .map(|(utc_ms, _)| Moment { utc_ms, ..now })
+                    .collect(),
                 damage: damage
                     .into_iter()
                     .filter_map(|(utc_ms, kept)| {

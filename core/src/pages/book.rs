@@ -68,8 +68,8 @@ pub struct BookFacts {
     pub near: Option<LatLon>,
     /// What is searched for.
     pub search: String,
-    /// When the last backup was made.
-    pub backup: Option<Moment>,
+    /// When the backups at hand were made, the latest first.
+    pub backups: Vec<Moment>,
     /// Days on which damaged files were put aside, with their folder, the latest first.
     pub damage: Vec<(Day, String)>,
 }
@@ -258,11 +258,11 @@ fn ways(desk: &PageDesk, rules: &RuleSet) -> Vec<PageWay> {
     ]
 }
 
-/// The last backup, and damage that was put aside.
+/// The backups, how one comes back, and damage that was put aside.
 fn health(desk: &PageDesk, facts: &BookFacts) -> Vec<PageLine> {
     let label = desk.say("page.backup");
-    let mut lines = vec![match facts.backup {
-        Some(at) => PageLine::known("book.backup", label, desk.words.moment(at)),
+    let mut lines = vec![match facts.backups.first() {
+        Some(at) => PageLine::known("book.backup", label, desk.words.moment(*at)),
         None => PageLine::missing(
             "book.backup",
             label,
@@ -270,6 +270,13 @@ fn health(desk: &PageDesk, facts: &BookFacts) -> Vec<PageLine> {
             desk.say("page.backup-why"),
         ),
     }];
+    if !facts.backups.is_empty() {
+        let kept = desk.say("page.backups");
+        lines.push(PageLine {
+            why: desk.say("page.backups-why"),
+            ..PageLine::known("book.backups", kept, days_of(desk, &facts.backups))
+        });
+    }
     for (day, folder) in &facts.damage {
         let said = [("day", Said::Day(*day)), ("kept", Said::Text(folder))];
         lines.push(PageLine {
@@ -282,4 +289,13 @@ fn health(desk: &PageDesk, facts: &BookFacts) -> Vec<PageLine> {
         });
     }
     lines
+}
+
+/// The days of the backups, each once.
+fn days_of(desk: &PageDesk, backups: &[Moment]) -> String {
+    let days = backups.iter().filter_map(|at| at.local());
+    let mut days: Vec<Day> = days.map(|at| at.day).collect();
+    days.dedup();
+    let said: Vec<String> = days.into_iter().map(|day| desk.words.day(day)).collect();
+    said.join(" · ")
 }
