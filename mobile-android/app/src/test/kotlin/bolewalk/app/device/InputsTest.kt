@@ -7,6 +7,7 @@ import bolewalk.app.Walk
 import bolewalk.app.app
 import bolewalk.book.EntryValue
 import bolewalk.book.SensedFix
+import java.io.File
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertFalse
 import org.junit.Assert.assertTrue
@@ -51,6 +52,18 @@ class InputsTest {
         val walk = inAnInspection().tap("inspection.height_by_angles")
         walk.tap("height.up/aim").tap("height.up/sense")
         assertEquals(EntryValue.Tilt(31.5), walk.entered("height.up"))
+        walk.end()
+    }
+
+    @Test fun aPictureThatIsNoneGetsTheCoresWordsAndNothingIsLost() {
+        val walk = inAnInspection().tap("photo.add")
+        app.doubles.next = File(app.cacheDir, "oak.jpg").apply { writeText("no picture at all") }
+        walk.tap("photo.file/choose")
+        assertTrue(walk.entered("photo.file") is EntryValue.PhotoFile)
+        walk.tap("form.confirm")
+        assertTrue(walk.state.said!!.refused)
+        assertTrue(walk.state.said!!.words.isNotBlank())
+        assertTrue("the form stays", walk.state.form != null)
         walk.end()
     }
 
