@@ -62,6 +62,7 @@ class SenseDouble<T> {
     fun say(heard: Heard<T>?) {
         last = heard
         if (heard != null) listeners.toList().forEach { it(heard) }
+        // What a sense says comes between two frames: nobody else tells Compose of it here.
         Snapshot.sendApplyNotifications()
     }
 

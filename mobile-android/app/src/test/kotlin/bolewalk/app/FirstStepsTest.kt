@@ -2,6 +2,7 @@ package bolewalk.app
 
 import androidx.compose.ui.test.junit4.createEmptyComposeRule
 import bolewalk.book.PageAddress
+import org.junit.Assert.assertFalse
 import org.junit.Assert.assertTrue
 import org.junit.Rule
 import org.junit.Test
@@ -20,8 +21,9 @@ class FirstStepsTest {
         assertTrue(walk.state.address is PageAddress.Site)
         assertTrue(walk.sees("Heron Mill"))
         assertTrue(walk.sees("There is no rescue plan for this site."))
-        walk.tap("edit.undo")
+        walk.tap("go.book").tap("edit.undo")
         assertTrue(walk.state.address is PageAddress.Book)
+        assertFalse(walk.sees("Heron Mill"))
         walk.end()
     }
 }

@@ -28,10 +28,11 @@ class HandedInTest {
         .setClass(app, MainActivity::class.java)
 
     private fun Walk.handed(intent: Intent) {
+        val before = state.said
         activity.runOnUiThread { takeHandedIn(activity, intent, activity.field) }
         rule.waitUntil(30_000) {
             rule.waitForIdle()
-            state.handedIn != null || state.said != null
+            state.handedIn != null || state.said !== before
         }
         settle()
     }
