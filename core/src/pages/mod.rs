@@ -45,6 +45,7 @@ mod scale;
 mod settings;
 mod site;
 mod site_around;
+mod site_trees;
 mod size_class;
 mod species;
 mod stem_section;

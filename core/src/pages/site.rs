@@ -10,11 +10,10 @@ use super::line::{PageLine, PageRecord};
 use super::offer::Offer;
 use super::page::PageAddress;
 use super::site_around::{line_records, permission_records, target_records};
+use super::site_trees::tree_lines;
 use super::weather::weather_lines;
-use crate::record::{
-    ClimbNeed, Id, Judgement, RescuePlan, Site, SiteJudgement, Tree, Verdict, Visit,
-};
-use crate::words::{Said, Search};
+use crate::record::{ClimbNeed, Id, Judgement, RescuePlan, Site, SiteJudgement, Verdict, Visit};
+use crate::words::Said;
 
 /// A site.
 #[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Record)]
@@ -80,7 +79,7 @@ pub struct TreeOfSite {
 
 /// The page of a site.
 pub fn site_page(desk: &PageDesk, site: &Site, judged: &SiteJudgement, search: &str) -> SitePage {
-    let trees = trees(desk, search);
+    let trees = tree_lines(desk, search);
     let lead = match (site.trees.is_empty(), trees.is_empty()) {
         (true, _) => desk.say("page.site-lead"),
         (false, true) => nothing_found(desk, search),
@@ -114,20 +113,6 @@ pub fn site_page(desk: &PageDesk, site: &Site, judged: &SiteJudgement, search: &
         offers: offers(desk, site),
         headings: Vec::new(),
     }
-}
-
-/// The trees whose tag or species fits the search.
-fn trees(desk: &PageDesk, search: &str) -> Vec<TreeOfSite> {
-    let search = Search::of(search);
-    let fits = |tree: &Tree| {
-        let species = tree.species.as_deref();
-        search.is_empty() || search.fits(&[&tree.tag, &desk.species(species)])
-    };
-    desk.trees()
-        .into_iter()
-        .filter(|(tree, _)| fits(tree))
-        .map(|(tree, answer)| tree_line(desk, tree, answer))
-        .collect()
 }
 
 fn visit_today<'s>(desk: &PageDesk, site: &'s Site) -> Option<&'s Visit> {
@@ -181,22 +166,6 @@ fn rescue_words(desk: &PageDesk, plan: &RescuePlan) -> Option<String> {
     (!parts.is_empty()).then(|| parts.join(" · "))
 }
 
-/// A tree with its verdict and the first reason for it.
-pub(super) fn tree_line(desk: &PageDesk, tree: &Tree, answer: &Judgement) -> TreeOfSite {
-    TreeOfSite {
-        id: tree.id.clone(),
-        tag: tree.tag.clone(),
-        species: desk.species(tree.species.as_deref()),
-        verdict: answer.verdict,
-        climb: answer.climb,
-        words: verdict_words(desk, answer),
-        reason: first_reason(answer).map_or_else(String::new, |first| desk.words.reason(first)),
-        go_to: PageAddress::Tree {
-            tree: tree.id.clone(),
-        },
-    }
-}
-
 /// The verdict; where nobody needs to climb and nothing bars it, that.
 pub(super) fn verdict_words(desk: &PageDesk, answer: &Judgement) -> String {
     if answer.climb == ClimbNeed::NotNeeded && answer.verdict != Verdict::Barred {
@@ -227,7 +196,21 @@ fn next_tag(site: &Site) -> String {
     last.saturating_add(1).to_string()
 }
 
+/// The site's own facts, as JSON, without the trees that lie in it.
+fn own_facts(site: &Site) -> serde_json::Value {
+    json!({
+        "name": site.name,
+        "client": site.client,
+        "address": site.address,
+        "rule_set": site.rule_set,
+        "outline": (!site.outline.is_empty()).then_some(&site.outline),
+        "note": site.note,
+        "rescue": site.rescue,
+    })
+}
+
 fn offers(desk: &PageDesk, site: &Site) -> Vec<Offer> {
+    let own = own_facts(site);
     let visit = visit_today(desk, site);
     let id = &site.id;
     let visit_id = visit.map_or_else(Id::default, |visit| visit.id.clone());
@@ -248,12 +231,12 @@ fn offers(desk: &PageDesk, site: &Site) -> Vec<Offer> {
         ),
         start,
         desk.unless(weather, visit.is_none(), "page.start-visit-first"),
-        desk.offer_on(CommandKind::WriteRescuePlan, id, site),
+        desk.offer(CommandKind::WriteRescuePlan, id, Some(&own)),
         desk.offer(CommandKind::AddPermission, id, None),
         desk.offer(CommandKind::AddTarget, id, None),
         desk.offer(CommandKind::ImportGround, id, None),
         desk.offer(CommandKind::AddOverheadLine, id, None),
-        desk.offer_on(CommandKind::ChangeSite, id, site),
+        desk.offer(CommandKind::ChangeSite, id, Some(&own)),
         desk.offer(CommandKind::RemoveSite, id, None),
     ];
     offers.extend(desk.undo_offers(id));
