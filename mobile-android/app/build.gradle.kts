@@ -36,6 +36,8 @@ android {
                 it.jvmArgs("--add-opens=java.base/java.io=ALL-UNNAMED")
                 it.systemProperty("jna.library.path", "$bindings/lib")
                 it.systemProperty("bolewalk.root", rootProject.file("..").path)
+                it.systemProperty("bolewalk.pictures", layout.buildDirectory.dir("pictures").get().asFile.path)
+                it.workingDir = layout.buildDirectory.dir("running").get().asFile.apply { mkdirs() }
                 it.systemProperty("robolectric.graphicsMode", "NATIVE")
                 it.systemProperty("robolectric.pixelCopyRenderMode", "hardware")
             }

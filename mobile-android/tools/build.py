@@ -4,6 +4,7 @@
   build.py fetch                         the packages of deps.lock, by Maven
   build.py check                         compiles with warnings as errors, links, then looks for what neither finds
   build.py test [CLASS[#METHOD] ...]     the tests on real framework code and the real core; all of them, or those named
+  build.py pictures                      takes the pictures of mobile-android/pictures anew
   build.py apk                           shrinks with R8, signs with a debug key, and looks into the dex
   build.py minified [--no-rules]         runs the shrunk app; without our rules for R8 it must fail
   build.py main                          compiles only
@@ -30,7 +31,7 @@ COMPILER = 'org.jetbrains.kotlin.cli.jvm.K2JVMCompiler'
 def bindings():
     """The folder with the core's library and its generated Kotlin."""
     if given := os.environ.get('BOLEWALK_BINDINGS'):
-        return pathlib.Path(given)
+        return pathlib.Path(given).absolute()
     folder = pathlib.Path(os.environ.get('CARGO_TARGET_DIR', REPOSITORY / 'target')).absolute() / 'bindings'
     run(REPOSITORY / 'tests/bindings/generate', folder)
     return folder
@@ -92,7 +93,7 @@ def jvm():
             *(f'--add-opens=java.base/java.{name}=ALL-UNNAMED' for name in ('lang', 'util', 'io'))]
 
 
-def test(names):
+def test(names, *flags):
     app, scopes = main(), lock()
     jars = [*app, *class_path(for_tests(scopes))]
     classes = kotlin('tests', [TESTS / 'kotlin'], [*jars, path(FRAMEWORK)], BUILD / 'classes/tests', [app[0]],
@@ -100,7 +101,10 @@ def test(names):
     names = names or ['.'.join(file.relative_to(TESTS / 'kotlin').with_suffix('').parts)
                       for file in sorted(TESTS.rglob('*Test.kt'))]
     wanted = [classes, settings('debug'), TESTS / 'resources', *jars, path(FRAMEWORK)]  # the framework comes last
-    sys.exit(subprocess.call([*jvm(), '-cp', ':'.join(map(str, wanted)), f'{resources.NAMESPACE}.RunTests', *names]))
+    running = BUILD / 'running'  # where tests keep books: what is said of their files is the same on every machine
+    running.mkdir(exist_ok=True)
+    sys.exit(subprocess.call([*jvm(), *flags, '-cp', ':'.join(map(str, wanted)), f'{resources.NAMESPACE}.RunTests', *names],
+                             cwd=running))
 
 
 if __name__ == '__main__':
@@ -122,5 +126,7 @@ if __name__ == '__main__':
             check.run_checks(main())
         case ['test', *names]:
             test(names)
+        case ['pictures']:
+            test([f'{resources.NAMESPACE}.ScreensTest'], '-Dbolewalk.pictures.anew=true')
         case _:
             sys.exit(__doc__)

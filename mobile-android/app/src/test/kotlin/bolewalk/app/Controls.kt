@@ -8,12 +8,15 @@ import androidx.compose.ui.semantics.getOrNull
 import androidx.compose.ui.test.SemanticsMatcher
 import kotlin.math.max
 
-/** What a gloved hand and a screen reader need, looked at on every screen that a walk comes to. */
-class Controls(private val name: String) {
-    fun check(walk: Walk) {
-        val nodes = walk.rule.onAllNodes(isControl).fetchSemanticsNodes()
-        val faults = nodes.flatMap(::own) + apart(nodes)
-        if (faults.isNotEmpty()) throw AssertionError("$name at ${walk.state.address}, form ${walk.state.form?.offer?.id}:\n" + faults.joinToString("\n"))
+/** What a gloved hand and a screen reader need: every control large, apart from the next, with its words and its role. */
+object Controls {
+    private const val LEAST_DP = 55.9f
+    private const val APART_DP = 7.9f
+    private val isControl = SemanticsMatcher("can be tapped") { it.config.contains(SemanticsActions.OnClick) }
+
+    fun faults(walk: Walk): List<String> {
+        val nodes = walk.rule.onAllNodes(isControl).fetchSemanticsNodes().filter { it.layoutInfo.isPlaced }
+        return nodes.flatMap(::own) + apart(nodes)
     }
 
     private fun own(node: SemanticsNode): List<String> = buildList {
@@ -28,12 +31,12 @@ class Controls(private val name: String) {
 
     /** Those that are too near to each other. What lies in another belongs to it. */
     private fun apart(nodes: List<SemanticsNode>): List<String> = buildList {
-        val seen = nodes.filter { it.layoutInfo.isPlaced && it.boundsInRoot.width > 1 && it.boundsInRoot.height > 1 }
+        val seen = nodes.filter { it.boundsInRoot.width > 1 && it.boundsInRoot.height > 1 }
         seen.forEachIndexed { index, one ->
             val density = one.layoutInfo.density.density
             seen.drop(index + 1).filterNot { inside(it, one) || inside(one, it) }.forEach { other ->
                 val gap = gap(one.boundsInRoot, other.boundsInRoot) / density
-                if (gap < APART_DP) add("$gap dp between ${tagOf(one)} and ${tagOf(other)}")
+                if (gap < APART_DP) add("$gap dp between ${tagOf(one)} at ${one.boundsInRoot} and ${tagOf(other)} at ${other.boundsInRoot}")
             }
         }
     }
@@ -44,18 +47,12 @@ class Controls(private val name: String) {
         return max(across, down)
     }
 
-    private fun inside(one: SemanticsNode, other: SemanticsNode): Boolean =
-        generateSequence(one.parent) { it.parent }.any { it.id == other.id }
-
     private fun tagOf(node: SemanticsNode) = node.config.getOrNull(SemanticsProperties.TestTag) ?: "untagged"
 
     private fun wordsOf(node: SemanticsNode): String = with(node.config) {
         (getOrNull(SemanticsProperties.ContentDescription).orEmpty() + getOrNull(SemanticsProperties.Text).orEmpty().map { it.text }).joinToString(" ")
     }
-
-    private companion object {
-        const val LEAST_DP = 55.9f
-        const val APART_DP = 7.9f
-        val isControl = SemanticsMatcher("can be tapped") { it.config.contains(SemanticsActions.OnClick) }
-    }
 }
+
+/** Whether a part of the screen lies in another. */
+internal fun inside(one: SemanticsNode, other: SemanticsNode): Boolean = generateSequence(one.parent) { it.parent }.any { it.id == other.id }

@@ -2,6 +2,7 @@ package bolewalk.app
 
 import androidx.compose.ui.test.junit4.createEmptyComposeRule
 import bolewalk.book.PageAddress
+import org.junit.After
 import org.junit.Assert.assertFalse
 import org.junit.Assert.assertTrue
 import org.junit.Rule
@@ -13,6 +14,8 @@ import org.robolectric.RobolectricTestRunner
 @RunWith(RobolectricTestRunner::class)
 class FirstStepsTest {
     @get:Rule val rule = createEmptyComposeRule()
+
+    @After fun end() = Walk.endAll()
 
     @Test fun aSiteIsMadeAndOpened() {
         val walk = Walk(rule)

@@ -1,12 +1,9 @@
 package bolewalk.app
 
-import androidx.compose.ui.test.SemanticsMatcher
 import androidx.compose.ui.test.hasAnyAncestor
 import androidx.compose.ui.test.hasAnyDescendant
 import androidx.compose.ui.test.hasTestTag
 import androidx.compose.ui.test.hasText
-import androidx.compose.ui.semantics.SemanticsProperties
-import androidx.compose.ui.semantics.getOrNull
 import bolewalk.app.device.Heard
 import bolewalk.app.device.HowHeld
 import bolewalk.app.device.PlaceFix
@@ -68,9 +65,7 @@ class JourneyWalker(private val walk: Walk, private val journey: Journey) {
 
     private fun open(page: String, of: String?) {
         closeForm()
-        val leads = hasTestTag("go.$page")
-        if (page == "book" && !walk.exists(leads)) return
-        walk.tap(if (of == null) leads else leads and (hasText(of, substring = true) or hasAnyDescendant(hasText(of, substring = true)) or recordShows(of)))
+        walk.to(page, of)
     }
 
     /** Stands in a record that shows these words. */
@@ -151,12 +146,6 @@ class JourneyWalker(private val walk: Walk, private val journey: Journey) {
         sensed.photo?.let {
             app.doubles.next = File(root, it)
             walk.tap("${sensed.into}/take")
-        }
-    }
-
-    private companion object {
-        val isRecord = SemanticsMatcher("is a record") { node ->
-            node.config.getOrNull(SemanticsProperties.TestTag).orEmpty().startsWith("record.")
         }
     }
 }

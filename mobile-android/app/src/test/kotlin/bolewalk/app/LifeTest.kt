@@ -1,11 +1,14 @@
 package bolewalk.app
 
+import android.content.res.Configuration
 import androidx.compose.ui.test.hasTestTag
 import androidx.compose.ui.test.hasText
 import androidx.compose.ui.test.junit4.createEmptyComposeRule
 import bolewalk.book.EntryValue
 import bolewalk.book.PageAddress
+import org.junit.After
 import org.junit.Assert.assertEquals
+import org.junit.Assert.assertFalse
 import org.junit.Assert.assertNull
 import org.junit.Assert.assertTrue
 import org.junit.Rule
@@ -14,17 +17,16 @@ import org.junit.runner.RunWith
 import org.robolectric.RobolectricTestRunner
 import org.robolectric.RuntimeEnvironment
 
-/** Nothing is lost by rotation, by a call, or by the system ending the app. */
+/** Nothing is lost by rotation, by a call, by a slow disk, or by the system ending the app. */
 @RunWith(RobolectricTestRunner::class)
 class LifeTest {
     @get:Rule val rule = createEmptyComposeRule()
 
-    private fun onATree(): Walk = Walk(rule).apply {
-        metric()
-        // What is made is opened.
-        tap("site.add").type("site.name", "Heron Mill").tap("form.confirm")
-        tap("tree.add").tap("form.confirm")
-        tap("full_check.start")
+    @After fun end() = Walk.endAll()
+
+    private fun onATree(): Walk {
+        InBook.ONE_TREE.lay(Look.LIGHT, rule)
+        return Walk(rule).to("site").to("tree").tap("full_check.start")
     }
 
     @Test fun whatIsHalfEnteredSurvivesTheEndOfTheProcess() {
@@ -38,56 +40,98 @@ class LifeTest {
         }
         walk.tap("form.confirm")
         assertNull(walk.state.form)
-        assertTrue(walk.sees("188"))
+        assertTrue(walk.sees("188 cm"))
         walk.end()
     }
 
-    @Test fun rotationAndRecreationKeepPageAndDraft() {
+    @Test fun rotationAndAnotherLanguageKeepPageAndDraft() {
         val walk = onATree()
         walk.tap("finding.add").tap("finding.part/limb")
-        walk.recreate()
-        RuntimeEnvironment.setQualifiers("+land")
-        walk.recreate()
-        assertEquals(EntryValue.Choice("limb"), walk.state.form?.draft?.get("finding.part"))
-        RuntimeEnvironment.setQualifiers("+port")
-        walk.recreate()
+        for (change in listOf("+land", "+port", "+es", "+night")) {
+            RuntimeEnvironment.setQualifiers(change)
+            walk.recreate()
+            assertEquals(change, EntryValue.Choice("limb"), walk.state.form?.draft?.get("finding.part"))
+        }
+        assertTrue(walk.activity.resources.configuration.uiMode and Configuration.UI_MODE_NIGHT_YES != 0)
+        setBook("language" to "spanish")
+        walk.endOfProcess(orderly = true)
+        assertTrue("the shell's own words are in the book's language", walk.exists(hasText("Guardar")))
         walk.tap("form.close")
         assertTrue(walk.state.address is PageAddress.Tree)
         walk.end()
     }
 
-    @Test fun everyPageComesBack() {
-        val walk = onATree()
-        for (page in listOf("judgement", "tree", "site", "hand_over")) {
-            walk.tap("go.$page")
-            val before = walk.state.address to walk.state.way
-            walk.endOfProcess(orderly = false)
-            assertEquals(before, walk.state.address to walk.state.way)
+    @Test fun everyScreenComesBackFromItsSavedState() {
+        val faults = mutableListOf<String>()
+        for ((inBook, states) in screenStates.filter { it.inBook != InBook.DAMAGED }.groupBy { it.inBook }) {
+            inBook.lay(Look.LIGHT, rule)
+            for (state in states) {
+                val walk = Walk(rule)
+                state.reach(walk)
+                fun here() = listOf(walk.state.way, walk.state.form?.offer?.id, walk.state.form?.draft)
+                val before = here()
+                walk.recreate()
+                if (here() != before) faults += "${state.name}, window made anew: ${here()}, not $before"
+                walk.endOfProcess(orderly = false)
+                if (here() != before) faults += "${state.name}, process made anew: ${here()}, not $before"
+                walk.end()
+            }
         }
-        walk.end()
+        assertEquals("", faults.joinToString("\n"))
     }
 
     @Test fun twoQuickTapsDoOneThing() {
-        val walk = Walk(rule)
-        walk.tap("go.people")
+        InBook.NOTHING.lay(Look.LIGHT, rule)
+        val walk = Walk(rule).to("people")
         for (name in listOf("Ana", "Ben")) {
-            walk.tap("person.add").type("person.name", name).tap(hasTestTag("form.confirm"), times = 2).tap("go.people")
-            assertEquals(1, walk.rule.onAllNodes(hasText(name)).fetchSemanticsNodes().size)
+            walk.tap("person.add").type("person.name", name).tap(hasTestTag("form.confirm"), times = 2).to("people")
+            assertEquals(1, rule.onAllNodes(hasText(name)).fetchSemanticsNodes().size)
         }
+        // Undo takes one edit back however often it is tapped at once.
         walk.tap(hasTestTag("edit.undo"), times = 2)
         assertTrue(walk.sees("Ana"))
-        assertTrue(!walk.sees("Ben"))
+        assertFalse(walk.sees("Ben"))
+        walk.end()
+    }
+
+    @Test fun aSlowDiskHoldsUpNoFinger() {
+        val walk = onATree()
+        walk.tap("inspection.record").type("tree.girth", "188").tap("tree.life/alive")
+        walk.onSlowDisk {
+            // The first measure is on its way; the hand goes on, and changes its mind twice about where to go.
+            walk.tap("form.confirm").tap("form.close").tap("go.site").tap("go.book")
+        }
+        assertTrue("an answer that came late is not shown", walk.state.address is PageAddress.Book)
+        walk.to("site").to("tree")
+        assertTrue(walk.sees("188 cm"))
+        walk.end()
+    }
+
+    @Test fun theEndOfTheProcessInTheMiddleOfAnEditLosesNothingAndDoesNothingTwice() {
+        val walk = onATree()
+        walk.tap("finding.add").tap("finding.code/dead-limb").tap("finding.part/limb")
+        walk.onSlowDisk { walk.tap("form.confirm").endOfProcess(orderly = false) }
+        if (walk.state.form != null) walk.tap("form.confirm")
+        walk.tap("edit.undo")
+        assertFalse("there were two", walk.exists(isRecord and hasTestTag("go.finding")))
+        walk.end()
+    }
+
+    @Test fun aCallInBetweenAndTheNextDayShowTheDay() {
+        InBook.NOTHING.lay(Look.LIGHT, rule)
+        val walk = Walk(rule)
+        assertTrue(walk.sees("May 19, 2026"))
+        app.clock.setTo(moment("2026-05-20T06:30:00-04:00"))
+        walk.away()
+        assertTrue(walk.sees("May 20, 2026"))
         walk.end()
     }
 
     @Test fun backLeadsOutOfTheFormThenUp() {
         val walk = onATree()
-        walk.tap("finding.add")
-        walk.activity.onBackPressedDispatcher.onBackPressed()
-        walk.settle()
+        walk.tap("finding.add").back()
         assertNull(walk.state.form)
-        walk.activity.onBackPressedDispatcher.onBackPressed()
-        walk.settle()
+        walk.back()
         assertTrue(walk.state.address is PageAddress.Site)
         walk.end()
     }

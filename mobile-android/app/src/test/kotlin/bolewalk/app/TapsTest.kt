@@ -8,6 +8,7 @@ import bolewalk.app.device.PlaceFix
 import bolewalk.book.Page
 import bolewalk.book.Verdict
 import java.io.File
+import org.junit.After
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertTrue
 import org.junit.Rule
@@ -20,6 +21,8 @@ import org.robolectric.RobolectricTestRunner
 @RunWith(RobolectricTestRunner::class)
 class TapsTest {
     @get:Rule val rule = createEmptyComposeRule()
+
+    @After fun end() = Walk.endAll()
 
     /** At a site where an oak was entered before, so that its species is at hand. */
     private fun atASite(): Walk = Walk(rule).apply {

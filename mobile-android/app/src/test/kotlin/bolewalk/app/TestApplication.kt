@@ -17,9 +17,21 @@ class TestApplication : BolewalkApplication() {
     /** Which phone is in the hand; each has a book of its own. */
     var phone = "phone-1"
 
-    override fun openBook(): FieldBook = FieldBook.openWithClock(File(filesDir, phone).path, phone, clock)
+    /** Lies where the tests run, so that what is said of its file is the same every time. */
+    val book: File get() = File(BOOKS, phone)
+
+    override fun onCreate() {
+        super.onCreate()
+        BOOKS.deleteRecursively()
+    }
+
+    override fun openBook(): FieldBook = FieldBook.openWithClock(book.path, phone, clock)
 
     override fun deviceOf(activity: ComponentActivity, field: FieldModel): Device = doubles.device(field)
+
+    private companion object {
+        val BOOKS = File("books")
+    }
 }
 
 /** A moment as RFC 3339 writes it. */

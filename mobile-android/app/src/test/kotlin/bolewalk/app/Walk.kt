@@ -4,6 +4,9 @@ import android.os.Bundle
 import android.os.Looper
 import android.os.Parcel
 import androidx.compose.ui.geometry.Offset
+import androidx.compose.ui.semantics.SemanticsActions
+import androidx.compose.ui.semantics.SemanticsProperties
+import androidx.compose.ui.semantics.getOrNull
 import androidx.compose.ui.test.SemanticsMatcher
 import androidx.compose.ui.test.SemanticsNodeInteraction
 import androidx.compose.ui.test.hasTestTag
@@ -13,9 +16,11 @@ import androidx.compose.ui.test.onFirst
 import androidx.compose.ui.test.performClick
 import androidx.compose.ui.test.performScrollTo
 import androidx.compose.ui.test.performScrollToNode
+import androidx.compose.ui.test.performSemanticsAction
 import androidx.compose.ui.test.performTextReplacement
 import androidx.compose.ui.test.performTouchInput
 import androidx.test.core.app.ApplicationProvider
+import androidx.test.espresso.IdlingPolicies
 import bolewalk.app.field.FieldState
 import bolewalk.app.look.STEP_DP
 import bolewalk.app.look.numberIn
@@ -24,7 +29,9 @@ import bolewalk.book.CommandKind
 import bolewalk.book.Entry
 import bolewalk.book.EntryValue
 import bolewalk.book.InputKind
+import java.time.Duration
 import java.util.concurrent.CountDownLatch
+import java.util.concurrent.TimeUnit
 import kotlinx.coroutines.CoroutineScope
 import kotlinx.coroutines.Dispatchers
 import kotlinx.coroutines.launch
@@ -46,6 +53,9 @@ class Walk(val rule: ComposeTestRule) {
     var taps = 0
         private set
 
+    /** Whether the book answers nothing just now. */
+    private var slow = false
+
     /** Is called when the screen has come to rest. */
     var look: (Walk) -> Unit = {}
 
@@ -53,31 +63,39 @@ class Walk(val rule: ComposeTestRule) {
     val state: FieldState get() = activity.field.state.value
 
     init {
+        IdlingPolicies.setMasterPolicyTimeout(10, TimeUnit.SECONDS)
+        open += this
         settle()
     }
 
     /** Waits until the core has answered everything. */
     fun settle() {
+        rest()
+        if (!slow) look(this)
+    }
+
+    private fun rest() {
+        // What was put off to the next frame: the test's clock stands still, and nothing else would bring that frame.
+        shadowOf(Looper.getMainLooper()).idleFor(Duration.ofMillis(50))
+        if (slow) return rule.waitForIdle()
         rule.waitUntil(60_000) {
             rule.waitForIdle()
             state.pending == 0 && (state.page != null || state.trouble != null)
         }
         rule.waitForIdle()
-        look(this)
     }
 
     fun tap(tag: String): Walk = tap(hasTestTag(tag))
 
     fun tap(matcher: SemanticsMatcher, times: Int = 1): Walk = apply {
         val node = node(matcher)
-        onSlowDisk(times > 1) { repeat(times) { node.performClick() } }
+        if (times > 1) onSlowDisk { repeat(times) { node.performClick() } } else node.performClick()
         taps += times
         settle()
     }
 
-    /** Nothing is answered before the finger is done: two quick taps both find the button. */
-    private fun onSlowDisk(slow: Boolean, act: () -> Unit) {
-        if (!slow) return act()
+    /** What is done meanwhile gets no answer before it is done: so two quick taps both find the button. */
+    fun onSlowDisk(act: () -> Unit) {
         val (began, done) = CountDownLatch(1) to CountDownLatch(1)
         CoroutineScope(Dispatchers.Default).launch {
             app.keeper.ask {
@@ -86,11 +104,14 @@ class Walk(val rule: ComposeTestRule) {
             }
         }
         began.await()
+        slow = true
         try {
             act()
         } finally {
+            slow = false
             done.countDown()
         }
+        settle()
     }
 
     /** A key counts as a tap. */
@@ -131,14 +152,19 @@ class Walk(val rule: ComposeTestRule) {
     /** Whether it is on the screen, or in the list where one can scroll to it. */
     fun exists(matcher: SemanticsMatcher): Boolean {
         if (rule.onAllNodes(matcher).fetchSemanticsNodes().isNotEmpty()) return true
+        rest()
         if (rule.onAllNodes(hasTestTag("page")).fetchSemanticsNodes().isEmpty()) return false
         return runCatching { rule.onNode(hasTestTag("page")).performScrollToNode(matcher) }.isSuccess
     }
 
     /** Brings it into sight. */
     fun node(matcher: SemanticsMatcher): SemanticsNodeInteraction {
-        if (!exists(matcher)) throw AssertionError("not on the screen: ${matcher.description}")
+        if (!exists(matcher)) throw AssertionError("not on the screen: ${matcher.description}; ${state.address}, form ${state.form?.offer?.id}, said ${state.said}")
         val node = rule.onAllNodes(matcher).onFirst()
+        runCatching { node.performScrollTo() }
+        // A drawing that comes now moves what stands below it.
+        rest()
+        exists(matcher)
         runCatching { node.performScrollTo() }
         return node
     }
@@ -151,6 +177,38 @@ class Walk(val rule: ComposeTestRule) {
     }
 
     fun metric() = units("metric")
+
+    /** The window, when all that is drawn apart from the page has come. */
+    fun picture(): Picture {
+        var before = IntArray(0)
+        repeat(LOOKS) {
+            rest()
+            val now = pictureOf(activity)
+            if (now.pixels.contentEquals(before)) return now
+            before = now.pixels
+            Thread.sleep(40)
+        }
+        error("the screen does not come to rest")
+    }
+
+    /** Scrolls what is on the screen on by most of its height; false at its end. */
+    fun scroll(): Boolean {
+        val parts = rule.onAllNodes(SemanticsMatcher("scrolls") { node ->
+            val range = node.config.getOrNull(SemanticsProperties.VerticalScrollAxisRange)
+            range != null && range.value() < range.maxValue()
+        })
+        if (parts.fetchSemanticsNodes().isEmpty()) return false
+        val part = parts.onFirst()
+        val height = part.fetchSemanticsNode().size.height
+        part.performSemanticsAction(SemanticsActions.ScrollBy) { it(0f, height * MOST_OF_IT) }
+        rule.waitForIdle()
+        return true
+    }
+
+    fun back(): Walk = apply {
+        activity.onBackPressedDispatcher.onBackPressed()
+        settle()
+    }
 
     /** Another app was in front meanwhile. */
     fun away() {
@@ -188,8 +246,19 @@ class Walk(val rule: ComposeTestRule) {
     }
 
     fun end() {
+        if (!open.remove(this)) return
         controller.pause().stop().destroy()
         // What is still posted would be lost between two tests, and whoever waits for it would wait for ever.
         shadowOf(Looper.getMainLooper()).idle()
+    }
+
+    companion object {
+        private val open = mutableListOf<Walk>()
+
+        /** A test that failed leaves no window to the next one. */
+        fun endAll() = open.toList().forEach { it.end() }
+
+        private const val LOOKS = 50
+        private const val MOST_OF_IT = .85f
     }
 }

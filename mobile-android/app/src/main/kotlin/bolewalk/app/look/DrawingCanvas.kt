@@ -19,6 +19,7 @@ import androidx.compose.ui.graphics.Path
 import androidx.compose.ui.graphics.PathEffect
 import androidx.compose.ui.graphics.PathFillType
 import androidx.compose.ui.graphics.drawscope.DrawScope
+import androidx.compose.ui.graphics.drawscope.Fill
 import androidx.compose.ui.graphics.drawscope.Stroke
 import androidx.compose.ui.graphics.drawscope.rotate
 import androidx.compose.ui.platform.testTag
@@ -133,7 +134,8 @@ private fun DrawScope.write(text: DrawnText, style: RoleStyle, ground: Ground, p
     }
     val corner = Offset(left, at.y - laid.size.height / 2f)
     if (text.halo) drawText(laid, palette.card, corner, drawStyle = Stroke(3.dp.toPx()))
-    drawText(laid, style.ink, corner)
+    // Said each time: the laid-out text keeps the style it was drawn in last.
+    drawText(laid, style.ink, corner, drawStyle = Fill)
 }
 
 @Composable

@@ -122,6 +122,10 @@ fun WayCard(to: PageAddress, hand: Hand) = Card { WayRow(to, hand) { RecordWords
 @Composable
 fun OfferRow(offers: List<Offer>, hand: Hand) {
     if (offers.isEmpty()) return
+    // What bars all of them is said once, in their place.
+    offers.map { it.whyNot }.distinct().singleOrNull()?.takeIf { offers.size > 1 && offers.none(Offer::enabled) }?.let { why ->
+        return Text(why, style = MaterialTheme.typography.bodySmall, color = LocalPalette.current.quietInk)
+    }
     FlowRow(horizontalArrangement = Arrangement.spacedBy(Spacing.apart), verticalArrangement = Arrangement.spacedBy(Spacing.apart)) {
         offers.forEach { OfferButton(it, hand, weight = if (wayOf(it.command) == Way.Remove) Weight.QUIET else Weight.PLAIN) }
     }

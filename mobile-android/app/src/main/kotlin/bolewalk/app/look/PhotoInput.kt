@@ -3,7 +3,7 @@ package bolewalk.app.look
 import android.graphics.BitmapFactory
 import androidx.compose.foundation.Image
 import androidx.compose.foundation.layout.fillMaxWidth
-import androidx.compose.foundation.layout.heightIn
+import androidx.compose.foundation.layout.height
 import androidx.compose.material3.MaterialTheme
 import androidx.compose.material3.Text
 import androidx.compose.runtime.Composable
@@ -46,7 +46,7 @@ internal fun PhotoInput(input: OfferedInput, path: String?) {
 @Composable
 fun Picture(path: String, words: String, modifier: Modifier = Modifier) {
     val picture by produceState<ImageBitmap?>(null, path) { value = withContext(Dispatchers.IO) { small(path) } }
-    picture?.let { Image(it, words, modifier.fillMaxWidth().heightIn(max = 220.dp), contentScale = ContentScale.Fit) }
+    picture?.let { Image(it, words, modifier.fillMaxWidth().height(220.dp), contentScale = ContentScale.Fit) }
 }
 
 private fun small(path: String): ImageBitmap? {

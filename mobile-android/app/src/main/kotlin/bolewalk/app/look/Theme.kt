@@ -1,6 +1,7 @@
 package bolewalk.app.look
 
 import androidx.compose.material3.ColorScheme
+import androidx.compose.material3.LocalContentColor
 import androidx.compose.material3.MaterialTheme
 import androidx.compose.material3.Typography
 import androidx.compose.material3.darkColorScheme
@@ -29,7 +30,10 @@ object Spacing {
 @Composable
 fun BolewalkTheme(palette: Palette, content: @Composable () -> Unit) {
     CompositionLocalProvider(LocalPalette provides palette) {
-        MaterialTheme(colorScheme = scheme(palette), typography = letters, content = content)
+        MaterialTheme(colorScheme = scheme(palette), typography = letters) {
+            // What stands on the ground itself; without it, text there would be black in the dark too.
+            CompositionLocalProvider(LocalContentColor provides palette.ink, content = content)
+        }
     }
 }
 

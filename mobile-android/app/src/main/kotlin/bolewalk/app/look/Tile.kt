@@ -68,7 +68,7 @@ private fun Face(words: String, help: String, modifier: Modifier, weight: Weight
     Surface(modifier, rounded, ground, ink, border = BorderStroke(if (enabled && weight != Weight.QUIET) 2.dp else 1.dp, edge)) {
         Row(
             Modifier.defaultMinSize(Spacing.target, Spacing.target).padding(Spacing.inside, 8.dp),
-            Arrangement.spacedBy(8.dp, Alignment.CenterHorizontally), Alignment.CenterVertically,
+            Arrangement.spacedBy(8.dp, if (help.isEmpty()) Alignment.CenterHorizontally else Alignment.Start), Alignment.CenterVertically,
         ) {
             sign?.let { SignMark(it) }
             Column(horizontalAlignment = if (help.isEmpty()) Alignment.CenterHorizontally else Alignment.Start) {

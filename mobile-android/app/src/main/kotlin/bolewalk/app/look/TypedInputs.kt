@@ -43,7 +43,8 @@ internal fun Typed(input: OfferedInput, text: String, keyboard: KeyboardOptions,
         text, enter,
         modifier.defaultMinSize(minHeight = Spacing.target).testTag(input.id).semantics { contentDescription = input.words },
         textStyle = MaterialTheme.typography.bodyLarge,
-        suffix = if (unit.isEmpty()) null else { { Text(unit) } },
+        // Not beside a unit that stands in the text itself.
+        suffix = if (unit.isEmpty() || text.any { it.isLetter() || it in "%°′″'\"" }) null else { { Text(unit) } },
         keyboardOptions = keyboard,
     )
 }

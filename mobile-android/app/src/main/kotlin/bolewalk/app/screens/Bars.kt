@@ -6,6 +6,7 @@ import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.ExperimentalLayoutApi
 import androidx.compose.foundation.layout.FlowRow
 import androidx.compose.foundation.layout.Row
+import androidx.compose.foundation.layout.defaultMinSize
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.layout.padding
 import androidx.compose.material3.HorizontalDivider
@@ -50,7 +51,7 @@ import bolewalk.book.Verdict
 /** Where the person is, the page above, and the field book. */
 @Composable
 fun TopBar(page: Page?, hand: Hand) = Row(
-    Modifier.fillMaxWidth().padding(Spacing.apart), Arrangement.spacedBy(Spacing.apart), Alignment.CenterVertically,
+    Modifier.fillMaxWidth().padding(Spacing.apart).defaultMinSize(minHeight = Spacing.target), Arrangement.spacedBy(Spacing.apart), Alignment.CenterVertically,
 ) {
     val up = page?.up()
     if (up != null) IconTile(Sign.UP, stringResource(R.string.go_up), "go." + up.kind()) { hand.open(up) }

@@ -52,7 +52,7 @@ private fun TrainingCard(tag: String, words: String, state: TrainingState, detai
         }
         if (detail.isNotEmpty()) Text(detail, style = MaterialTheme.typography.bodyLarge, color = LocalPalette.current.quietInk)
         signOffs.forEach {
-            RecordWords(it.words, it.detail)
+            if (it.words != detail) RecordWords(it.words, it.detail)
             OfferRow(it.offers, hand)
         }
         OfferRow(offers, hand)
