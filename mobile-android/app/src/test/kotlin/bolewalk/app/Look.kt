@@ -11,12 +11,12 @@ enum class Look(
     private val fontScale: Float = 1f,
     private val theme: String? = null,
     private val language: String? = null,
-    /** Whether there are committed pictures of it. */
-    val pictured: Boolean = true,
+    /** How many screenfuls of a state are pictured at most. */
+    val screenfuls: Int = 9,
 ) {
     LIGHT,
-    DARK("+night", theme = "dark", pictured = false),
-    SUN(theme = "bright_sun"),
+    DARK("+night", theme = "dark", screenfuls = 0),
+    SUN(theme = "bright_sun", screenfuls = 1),
     LARGE(fontScale = 2f),
     SPANISH("+es", language = "spanish");
 

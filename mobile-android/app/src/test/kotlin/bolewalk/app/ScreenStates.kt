@@ -77,7 +77,6 @@ val screenStates: List<ScreenState> = buildList {
     on(InBook.DEMO, "aloft") { to("site").to("tree", "04").to("aloft") }
     on(InBook.DEMO, "compare") { to("site").to("tree", "04").to("compare") }
     on(InBook.DEMO, "stop-on-sight") { to("site").to("tree", "24").tap("stop.on_sight") }
-    on(InBook.DEMO, "triage") { to("site").to("tree", "24").tap("triage.record") }
     on(InBook.DEMO, "climb-new") { to("site").to("tree", "04").tap("climb.add") }
     on(InBook.DEMO, "judgement", 3) { to("site").to("tree", "04").to("judgement") }
     on(InBook.DEMO, "hand-over") { to("site").to("hand_over") }

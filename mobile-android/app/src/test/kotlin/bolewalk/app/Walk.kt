@@ -159,7 +159,7 @@ class Walk(val rule: ComposeTestRule) {
 
     /** Brings it into sight. */
     fun node(matcher: SemanticsMatcher): SemanticsNodeInteraction {
-        if (!exists(matcher)) throw AssertionError("not on the screen: ${matcher.description}; ${state.address}, form ${state.form?.offer?.id}, said ${state.said}")
+        if (!exists(matcher) && !exists(matcher)) throw AssertionError("not on the screen: ${matcher.description}; ${state.address}, form ${state.form?.offer?.id}, said ${state.said}")
         val node = rule.onAllNodes(matcher).onFirst()
         runCatching { node.performScrollTo() }
         // A drawing that comes now moves what stands below it.
