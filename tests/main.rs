@@ -12,4 +12,5 @@ mod desk;
 mod journeys;
 mod laws;
 mod outside;
+mod pages_golden;
 mod published;

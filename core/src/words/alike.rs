@@ -75,7 +75,7 @@ fn has_words(text: &str) -> bool {
 /// Entries whose English stands in a table of data.
 fn english_is_data(id: &str) -> bool {
     let grade = id.starts_with("grade-") && id.len() > "grade-1".len();
-    id.starts_with("species-") || grade
+    grade || id.starts_with("species-")
 }
 
 fn others() -> impl Iterator<Item = Language> {
