@@ -3,6 +3,7 @@ package bolewalk.app.field
 import bolewalk.book.Offer
 import bolewalk.book.Page
 import bolewalk.book.PageAddress
+import bolewalk.book.PageHeading
 
 /** The first page of all. */
 val bookAddress: PageAddress = PageAddress.Book(near = null, search = "")
@@ -90,4 +91,24 @@ fun Page.offers(): List<Offer> = when (this) {
     is Page.Judgement -> v1.offers
     is Page.Compare -> emptyList()
     is Page.HandOver -> v1.offers
+}
+
+/** The headings of a page's lists. */
+fun Page.headings(): List<PageHeading> = when (this) {
+    is Page.Book -> v1.headings
+    is Page.Settings -> v1.headings
+    is Page.Codebook -> v1.headings
+    is Page.RuleSet -> v1.headings
+    is Page.People -> v1.headings
+    is Page.Person -> v1.headings
+    is Page.Gear -> v1.headings
+    is Page.Site -> v1.headings
+    is Page.Tree -> v1.headings
+    is Page.Finding -> v1.headings
+    is Page.StemSection -> v1.headings
+    is Page.Anchor -> v1.headings
+    is Page.Aloft -> v1.headings
+    is Page.Judgement -> v1.headings
+    is Page.Compare -> v1.headings
+    is Page.HandOver -> v1.headings
 }

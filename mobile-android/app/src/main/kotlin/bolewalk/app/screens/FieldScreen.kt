@@ -32,7 +32,6 @@ import bolewalk.app.device.LocalDevice
 import bolewalk.app.field.FieldModel
 import bolewalk.app.field.FieldState
 import bolewalk.app.field.Way
-import bolewalk.app.field.offers
 import bolewalk.app.field.wayOf
 import bolewalk.app.look.Hand
 import bolewalk.app.look.FormHand
@@ -98,7 +97,7 @@ private fun PageScreen(state: FieldState, hand: Hand, field: FieldModel) = Colum
 
 /** Every page has its screen, so that the compiler refuses a shell that forgets one. */
 private fun LazyListScope.pageItems(page: Page, hand: Hand) {
-    val placed = Placed(page.offers(), footOffers(page) + steps(page), hand)
+    val placed = Placed(page, hand)
     when (page) {
         is Page.Book -> bookPage(page.v1, hand, placed)
         is Page.Settings -> settingsPage(page.v1, hand, placed)
@@ -114,7 +113,7 @@ private fun LazyListScope.pageItems(page: Page, hand: Hand) {
         is Page.Anchor -> anchorPage(page.v1, hand, placed)
         is Page.Aloft -> aloftPage(page.v1, hand, placed)
         is Page.Judgement -> judgementPage(page.v1, hand, placed)
-        is Page.Compare -> comparePage(page.v1, hand)
+        is Page.Compare -> comparePage(page.v1, hand, placed)
         is Page.HandOver -> handOverPage(page.v1, hand, placed)
     }
 }

@@ -1,22 +1,32 @@
 package bolewalk.app.screens
 
+import androidx.compose.foundation.layout.Arrangement
+import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.lazy.LazyListScope
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
+import bolewalk.app.field.headings
+import bolewalk.app.field.offers
 import bolewalk.app.look.Hand
+import bolewalk.app.look.Heading
+import bolewalk.app.look.Lead
 import bolewalk.app.look.OfferButton
 import bolewalk.app.look.PageDrawing
 import bolewalk.app.look.RecordCard
+import bolewalk.app.look.Spacing
 import bolewalk.app.look.WayRowOf
 import bolewalk.book.CommandKind
 import bolewalk.book.DrawingAddress
 import bolewalk.book.Offer
+import bolewalk.book.Page
 import bolewalk.book.PageRecord
 import bolewalk.book.PageWay
 
 /** One part of a page. */
-fun LazyListScope.part(key: String, content: @Composable () -> Unit) = item(key, "part") { content() }
+fun LazyListScope.part(key: String, content: @Composable () -> Unit) = item(key, "part") {
+    Column(verticalArrangement = Arrangement.spacedBy(Spacing.apart)) { content() }
+}
 
 fun LazyListScope.records(key: String, records: List<PageRecord>, hand: Hand) =
     records.forEachIndexed { index, record -> item("$key.$index.${record.id}", "record") { RecordCard(record, hand) } }
@@ -27,9 +37,21 @@ fun LazyListScope.drawing(which: DrawingAddress, page: Any, hand: Hand, tag: Str
     PageDrawing(which, page, hand, tag)
 }
 
-/** The offers of a page, each put in one place: some at the foot, some beside their lists, the rest at the end. */
-class Placed(offers: List<Offer>, atTheFoot: List<Offer>, private val hand: Hand) {
-    private val left = (offers - atTheFoot.toSet()).toMutableList()
+/** The offers of a page, each put in one place: some at the foot, some beside their lists, the rest at the end; and the
+ *  headings of its lists. */
+class Placed(page: Page, private val hand: Hand) {
+    private val left = (page.offers() - (footOffers(page) + steps(page)).toSet()).toMutableList()
+    private val headings = page.headings().associateBy { it.list }
+
+    /** The heading of a list by its name; while the list holds nothing, what it is for, where the core says so. */
+    fun heading(list: LazyListScope, name: String, isEmpty: Boolean) {
+        val heading = headings[name] ?: return
+        if (isEmpty && heading.empty.isEmpty()) return
+        list.part("heading.$name") {
+            Heading(heading.words)
+            Lead(heading.empty)
+        }
+    }
 
     /** Puts the offers of these commands here. */
     fun offers(list: LazyListScope, vararg commands: CommandKind) = commands.forEach { offer(list, it) }

@@ -11,9 +11,13 @@ import bolewalk.book.AnchorPage
 
 /** An anchor: what the judgement says of it, its readings, its margins. */
 fun LazyListScope.anchorPage(page: AnchorPage, hand: Hand, placed: Placed) {
+    placed.heading(this, "reasons", page.reasons.isEmpty())
     part("reasons") { Sentences(page.reasons, FontWeight.SemiBold) }
+    placed.heading(this, "lines", page.lines.isEmpty())
     part("lines") { Lines(page.lines) }
+    placed.heading(this, "margins", page.margins.isEmpty())
     part("margins") { Lines(page.margins) }
+    placed.heading(this, "cautions", page.cautions.isEmpty())
     part("cautions") { Sentences(page.cautions) }
     placed.rest(this)
 }

@@ -31,9 +31,13 @@ fun LazyListScope.bookPage(page: BookPage, hand: Hand, placed: Placed) {
     records("unsettled", page.unsettled, hand)
     if (page.sites.size > MANY || page.search.isNotEmpty()) part("search") { SearchField(page.search, hand) }
     part("lead") { Lead(page.lead) }
+    placed.heading(this, "sites", page.sites.isEmpty())
     page.sites.forEach { site -> item("site." + site.id, "site") { SiteRow(site, hand) } }
+    placed.heading(this, "lines", page.lines.isEmpty())
     part("lines") { Lines(page.lines) }
+    placed.heading(this, "ways", page.ways.isEmpty())
     ways(page.ways, hand)
+    placed.heading(this, "health", page.health.isEmpty())
     part("health") { Lines(page.health) }
     placed.rest(this)
 }

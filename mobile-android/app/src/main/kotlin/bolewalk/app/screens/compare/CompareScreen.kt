@@ -18,6 +18,7 @@ import bolewalk.app.look.LocalPalette
 import bolewalk.app.look.Sign
 import bolewalk.app.look.SignMark
 import bolewalk.app.look.WayRow
+import bolewalk.app.screens.Placed
 import bolewalk.app.screens.part
 import bolewalk.book.ChangeKind
 import bolewalk.book.ComparePage
@@ -26,9 +27,11 @@ import bolewalk.book.ComparedLine
 import bolewalk.book.FindingFate
 
 /** This look beside the last one: what changed by more than the readings can tell, and what became of each finding. */
-fun LazyListScope.comparePage(page: ComparePage, hand: Hand) {
+fun LazyListScope.comparePage(page: ComparePage, hand: Hand, placed: Placed) {
     part("days") { Lead(page.days) }
+    placed.heading(this, "lines", page.lines.isEmpty())
     page.lines.forEach { line -> item("line." + line.id, "line") { LineCard(line) } }
+    placed.heading(this, "findings", page.findings.isEmpty())
     page.findings.forEach { finding -> item("finding." + finding.id, "finding") { FindingCard(finding, hand) } }
 }
 

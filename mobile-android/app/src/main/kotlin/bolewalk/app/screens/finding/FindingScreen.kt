@@ -13,7 +13,9 @@ import bolewalk.book.FindingPage
 /** A finding: its grades first, each with its sentence, then its place and its photos. */
 fun LazyListScope.findingPage(page: FindingPage, hand: Hand, placed: Placed) {
     placed.take(CommandKind.GRADE_FINDING)?.let { offer -> part("grades") { GradeTiles(page.grades, offer, hand) } }
+    placed.heading(this, "lines", page.lines.isEmpty())
     part("lines") { Lines(page.lines) }
+    placed.heading(this, "photos", page.photos.isEmpty())
     page.photos.forEach { photo -> item("photo." + photo.id, "photo") { PhotoCard(photo, hand) } }
     placed.rest(this)
 }

@@ -28,6 +28,7 @@ import bolewalk.book.GearState
 fun LazyListScope.gearPage(page: GearPage, hand: Hand, placed: Placed) {
     part("lead") { Lead(page.lead) }
     records("unsettled", page.unsettled, hand)
+    placed.heading(this, "pieces", page.pieces.isEmpty())
     page.pieces.forEach { piece -> item("piece." + piece.id, "piece") { PieceCard(piece, hand) } }
     placed.rest(this)
 }

@@ -10,8 +10,11 @@ import bolewalk.book.HandOverPage
 
 /** What is handed over: what was looked at, what was not, and what can be written. */
 fun LazyListScope.handOverPage(page: HandOverPage, hand: Hand, placed: Placed) {
+    placed.heading(this, "lines", page.lines.isEmpty())
     part("lines") { Lines(page.lines) }
+    placed.heading(this, "gaps", page.gaps.isEmpty())
     part("gaps") { Sentences(page.gaps) }
+    placed.heading(this, "cautions", page.cautions.isEmpty())
     part("cautions") { Sentences(page.cautions) }
     placed.rest(this)
 }

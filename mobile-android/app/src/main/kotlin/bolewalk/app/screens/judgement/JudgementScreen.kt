@@ -25,19 +25,30 @@ import bolewalk.book.ZoneOfTree
 fun LazyListScope.judgementPage(page: JudgementPage, hand: Hand, placed: Placed) {
     part("notices") { Notices(page.notices) }
     part("day") { Sentences(listOf(page.day).filter { it.isNotEmpty() }) }
+    placed.heading(this, "stops", page.stops.isEmpty())
     part("stops") { Sentences(page.stops, FontWeight.SemiBold) }
+    placed.heading(this, "gaps", page.gaps.isEmpty())
     part("gaps") { Sentences(page.gaps) }
+    placed.heading(this, "refer_caps", page.referCaps.isEmpty())
     part("refer") { Sentences(page.referCaps, FontWeight.SemiBold) }
+    placed.heading(this, "limits", page.limits.isEmpty())
     part("limits") { Sentences(page.limits) }
+    placed.heading(this, "remarks", page.remarks.isEmpty())
     part("remarks") { Sentences(page.remarks) }
+    placed.heading(this, "climbers", page.climbers.isEmpty())
     part("climbers") { Lines(page.climbers) }
+    placed.heading(this, "lines", page.lines.isEmpty())
     part("lines") { Lines(page.lines) }
     drawing(DrawingAddress.TreeZones(page.id), page, hand, "zones")
+    placed.heading(this, "zones", page.zones.isEmpty())
     page.zones.forEachIndexed { index, zone -> item("zone.$index", "zone") { ZoneCard(zone) } }
     page.score?.let { part("score") { ScoreCard(it) } }
     part("next") { Sentences(listOf(page.nextMeasurement).filter { it.isNotEmpty() }) }
+    placed.heading(this, "margins", page.margins.isEmpty())
     part("margins") { Lines(page.margins) }
+    placed.heading(this, "cautions", page.cautions.isEmpty())
     part("cautions") { Sentences(page.cautions) }
+    placed.heading(this, "working", page.working.isEmpty())
     page.working.forEachIndexed { index, working -> item("working.$index", "working") { WorkingCard(working) } }
     placed.rest(this)
 }

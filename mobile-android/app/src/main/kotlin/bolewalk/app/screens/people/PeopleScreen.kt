@@ -20,6 +20,7 @@ import bolewalk.book.PersonOfBook
 /** The crew, each with how far the training has come. */
 fun LazyListScope.peoplePage(page: PeoplePage, hand: Hand, placed: Placed) {
     part("lead") { Lead(page.lead) }
+    placed.heading(this, "people", page.people.isEmpty())
     page.people.forEach { person -> item("person." + person.id, "person") { PersonRow(person, hand) } }
     placed.rest(this)
 }

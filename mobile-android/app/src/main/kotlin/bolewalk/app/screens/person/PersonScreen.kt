@@ -31,13 +31,17 @@ import bolewalk.book.TrainingState
 /** A person: the skills in training order, the knots by what they are for, the log of climbs. */
 fun LazyListScope.personPage(page: PersonPage, hand: Hand, placed: Placed) {
     records("unsettled", page.unsettled, hand)
+    placed.heading(this, "lines", page.lines.isEmpty())
     part("lines") { Lines(page.lines) }
     placed.offer(this, CommandKind.CHANGE_PERSON)
     part("training") { Lead(page.training) }
+    placed.heading(this, "skills", page.skills.isEmpty())
     page.skills.forEach { one -> item("skill." + one.skill, "skill") { TrainingCard("skill." + one.skill, one.words, one.state, one.detail, one.signOffs, one.offers, hand) } }
     part("knots") { Lead(page.knotsLead) }
+    placed.heading(this, "knots", page.knots.isEmpty())
     page.knots.forEach { one -> item("knot." + one.knot, "skill") { TrainingCard("knot." + one.knot, one.words, one.state, one.detail, one.signOffs, one.offers, hand) } }
     part("climbs") { Lead(page.climbsLead) }
+    placed.heading(this, "climbs", page.climbs.isEmpty())
     records("climb", page.climbs, hand)
     placed.rest(this)
 }

@@ -23,6 +23,7 @@ import bolewalk.book.RuleSetPage
 fun LazyListScope.ruleSetPage(page: RuleSetPage, hand: Hand, placed: Placed) {
     part("lead") { Lead(page.lead) }
     records("unsettled", page.unsettled, hand)
+    placed.heading(this, "groups", page.groups.isEmpty())
     page.groups.forEach { group ->
         part("group." + group.id) { Heading(group.words) }
         group.rows.forEach { row -> item("rule." + row.id, "rule") { RuleCard(row, hand) } }

@@ -10,7 +10,9 @@ import bolewalk.book.SettingsPage
 
 /** This phone's settings. */
 fun LazyListScope.settingsPage(page: SettingsPage, hand: Hand, placed: Placed) {
+    placed.heading(this, "lines", page.lines.isEmpty())
     part("lines") { Lines(page.lines) }
+    placed.heading(this, "ways", page.ways.isEmpty())
     ways(page.ways, hand)
     placed.rest(this)
 }

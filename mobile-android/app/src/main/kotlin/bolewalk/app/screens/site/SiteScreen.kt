@@ -35,19 +35,27 @@ import bolewalk.book.TreeOfSite
 fun LazyListScope.sitePage(page: SitePage, hand: Hand, placed: Placed) {
     part("notices") { Notices(page.notices) }
     records("unsettled", page.unsettled, hand)
+    placed.heading(this, "stops", page.stops.isEmpty())
     part("stops") { Sentences(page.stops, FontWeight.SemiBold) }
+    placed.heading(this, "gaps", page.gaps.isEmpty())
     part("gaps") { Sentences(page.gaps) }
     drawing(DrawingAddress.SitePlan(page.id), page, hand, "plan")
     if (page.trees.size > MANY || page.search.isNotEmpty()) part("search") { SearchField(page.search, hand) }
     part("lead") { Lead(page.lead) }
+    placed.heading(this, "trees", page.trees.isEmpty())
     page.trees.forEach { tree -> item("tree." + tree.id, "tree") { TreeRow(tree, hand) } }
+    placed.heading(this, "conflicts", page.conflicts.isEmpty())
     part("conflicts") { Sentences(page.conflicts, FontWeight.SemiBold) }
+    placed.heading(this, "lines", page.lines.isEmpty())
     part("lines") { Lines(page.lines) }
     placed.offers(this, CommandKind.START_VISIT, CommandKind.NOTE_WEATHER, CommandKind.SAME_WEATHER, CommandKind.WRITE_RESCUE_PLAN)
+    placed.heading(this, "targets", page.targets.isEmpty())
     records("target", page.targets, hand)
     placed.offer(this, CommandKind.ADD_TARGET)
+    placed.heading(this, "overhead_lines", page.overheadLines.isEmpty())
     records("line", page.overheadLines, hand)
     placed.offer(this, CommandKind.ADD_OVERHEAD_LINE)
+    placed.heading(this, "permissions", page.permissions.isEmpty())
     records("permission", page.permissions, hand)
     placed.offer(this, CommandKind.ADD_PERMISSION)
     part("rules") { WayCard(page.rules, hand) }

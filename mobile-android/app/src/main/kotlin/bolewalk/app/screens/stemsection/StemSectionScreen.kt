@@ -24,10 +24,14 @@ import bolewalk.book.StemSectionPage
 fun LazyListScope.stemSectionPage(page: StemSectionPage, hand: Hand, placed: Placed) {
     drawing(page.drawing, page, hand, "section")
     part("weakest") { Sentences(listOf(page.weakest).filter { it.isNotEmpty() }, FontWeight.SemiBold) }
+    placed.heading(this, "clock", page.clock.isEmpty())
     page.clock.forEach { point -> item("clock." + point.bearingDeg, "clock") { PointCard(point, hand) } }
+    placed.heading(this, "readings", page.readings.isEmpty())
     records("reading", page.readings, hand)
+    placed.heading(this, "lines", page.lines.isEmpty())
     part("lines") { Lines(page.lines) }
     placed.offer(this, CommandKind.CHANGE_SECTION)
+    placed.heading(this, "cautions", page.cautions.isEmpty())
     part("cautions") { Sentences(page.cautions) }
     placed.rest(this)
 }

@@ -21,31 +21,43 @@ import bolewalk.book.TreePage
 fun LazyListScope.treePage(page: TreePage, hand: Hand, placed: Placed) {
     part("notices") { Notices(page.notices) }
     if (page.inspection.isNotEmpty()) part("doors") { OfferRow(page.doors, hand) }
+    placed.heading(this, "gaps", page.gaps.isEmpty())
     part("gaps") { Sentences(page.gaps) }
+    placed.heading(this, "again", page.again.isEmpty())
     walk("again", page.again, hand)
     placed.offer(this, CommandKind.SAME_WEATHER)
+    placed.heading(this, "walk_round", page.walkRound.isEmpty())
     walk("walk", page.walkRound, hand)
+    placed.heading(this, "lines", page.lines.isEmpty())
     part("lines") { Lines(page.lines) }
     placed.offers(
         this, CommandKind.RECORD_FULL_CHECK, CommandKind.RECORD_GIRTH, CommandKind.RECORD_HEIGHT_BY_ANGLES,
         CommandKind.RECORD_HEIGHT_FROM_TWO_POSITIONS, CommandKind.RECORD_LEAN_FROM_TWO_SIDES, CommandKind.RECORD_LEAN_BY_EYE,
         CommandKind.RECORD_MEASURES, CommandKind.CHANGE_TREE,
     )
+    placed.heading(this, "findings", page.findings.isEmpty())
     records("finding", page.findings, hand)
     placed.offer(this, CommandKind.ADD_FINDING)
+    placed.heading(this, "sections", page.sections.isEmpty())
     records("section", page.sections, hand)
     placed.offer(this, CommandKind.ADD_SECTION)
+    placed.heading(this, "anchors", page.anchors.isEmpty())
     records("anchor", page.anchors, hand)
     placed.offer(this, CommandKind.ADD_ANCHOR)
+    placed.heading(this, "plans", page.plans.isEmpty())
     records("climb", page.plans, hand)
     placed.offer(this, CommandKind.PLAN_CLIMB)
+    placed.heading(this, "photos", page.photos.isEmpty())
     page.photos.forEach { photo -> item("photo." + photo.id, "photo") { PhotoCard(photo, hand) } }
     placed.offer(this, CommandKind.ADD_PHOTO)
+    placed.heading(this, "work", page.work.isEmpty())
     records("work", page.work, hand)
     placed.offer(this, CommandKind.ADD_WORK)
     drawing(DrawingAddress.TreeSide(page.id), page, hand, "side")
+    placed.heading(this, "risks", page.risks.isEmpty())
     records("risk", page.risks, hand)
     placed.offer(this, CommandKind.ADD_RISK)
+    placed.heading(this, "history", page.history.isEmpty())
     records("history", page.history, hand)
     part("aloft") { WayCard(page.aloft, hand) }
     page.compare?.let { part("compare") { WayCard(it, hand) } }
