@@ -86,7 +86,7 @@ class HandedInTest {
 
     @Test fun intentsWithNothingOrTheWrongThing() {
         val walk = Walk(rule)
-        val database = File(app.filesDir, app.phone).listFiles()!!.first { it.isFile && it.length() > 0 }
+        val database = app.book.listFiles()!!.first { it.isFile && it.length() > 0 }
         for (intent in listOf(
             view(null), view(Uri.fromFile(database)), view(Uri.parse("content://")), Intent(Intent.ACTION_SEND),
             Intent(Intent.ACTION_SEND).putExtra(Intent.EXTRA_STREAM, "text"), Intent(Intent.ACTION_SEND).putExtra(Intent.EXTRA_STREAM, 7),
