@@ -865,7 +865,7 @@ stop-rescue-margin = This anchor would not bear a rescue. Choose another one.
 gap-not-looked-at = Nobody has looked at this tree yet.
 gap-no-date = This look has no date. Enter the visit it belongs to.
 gap-full-check = Only looked at briefly. Before anybody climbs: the full check.
-gap-full-check-over = The full check is of { $day } and is over. Before anybody climbs: a new one.
+gap-full-check-over = The full check of { $day } no longer counts. Before anybody climbs: a new one.
 gap-no-climb-judged = Nobody needs to climb this tree, so no climb was judged. Before anybody climbs it all the same: a full check with an anchor.
 gap-look-again = Last looked at on { $day }: look again today at { $part }.
 gap-life = Alive, dying or dead? Nobody said.
@@ -936,12 +936,12 @@ cap-strength-loss = Decay has taken { $loss } of the strength at { $height }. A 
 cap-part-seen = Only part seen: { $part }. Climb no part that hangs on it until you have seen it.
 cap-full-check-older = The full check is of { $day }; only what changes overnight was looked at today. Look at stem, unions and crown on the way up.
 cap-anchor-union-part-seen = The union under anchor { $anchor } cannot be seen from here. Look at it before anybody hangs on it.
-cap-included-bark-anchor = Included bark at the union of anchor { $anchor }. Keep the line low and upright; no side pull.
-cap-included-bark = { $name } below the anchor, with limbs nearly alike. No load that pulls them apart.
+cap-included-bark-anchor = Included bark at the union of anchor { $anchor }. Keep the line close to the union and straight down; no side pull.
+cap-included-bark = { $name } below the anchor, between limbs nearly as thick as each other. Put no load on it that pulls them apart.
 cap-wind = Wind { $force }: come down when it rises.
 cap-dusk = Dusk: be down before dark.
 cap-wet-bark = Wet bark: short steps, lanyard always on.
-cap-wire-near = { $line }: { $distance-down } away. Keep { $approach-up }: no part of climber, tool, rope or falling piece.
+cap-wire-near = { $line }: { $distance-down } away. Nothing comes nearer than { $approach-up }: no climber, tool, rope or falling piece.
 cap-rescue-own-anchor = The rescuer needs an own anchor.
 cap-no-slack = No slack in the line, and never above the anchor.
 
@@ -980,7 +980,7 @@ remark-wood-general = No strength is published for this kind: the general value 
 remark-height-unusual = { $height } is unusual for this girth; { $low } to { $high } would be usual. Measure again.
 remark-downhill-all-round = Nobody said which way is downhill: the wider radius counts all around.
 remark-slope-not-given = The slope was not given: on sloping ground keep more distance downhill.
-remark-next-look-open = The day of the next look is open.
+remark-next-look-open = No day is set for the next look.
 remark-no-plan-worst-system = No climb plan: the rope system that loads an anchor most counts.
 remark-system-counts-as-open = Open or closed rope system? Nobody said; it counts as open.
 remark-route-sides-unknown = Side of ascent or bearing of the anchor's limb is not known: every finding in the crown counts as on the route.
@@ -1005,7 +1005,7 @@ next-look-again = Look again at what was only part seen: { $part }.
 
 # Wires.
 
-wire-keep = { $line }: { $distance-down } from the crown. Keep { $approach-up } ({ $level }).
+wire-keep = { $line }: { $distance-down } from the crown. Stay { $approach-up } away ({ $level }).
 wire-ask-owner = { $line }: { $distance-down } from the crown, voltage unknown. Ask its owner.
 wire-no-contact = { $line }: { $distance-down } from the crown. No contact ({ $level }).
 wire-dead-today = { $line }: confirmed dead by its owner for today.
@@ -1734,6 +1734,7 @@ shell-share = Share
 shell-no_app = No app on this phone takes this.
 shell-photo = Photo
 shell-drawing = Drawing
+shell-legend = What the signs mean
 
 # What a button says: `offer.<id of the command>`.
 offer-settings-change = Change the settings
@@ -2347,7 +2348,7 @@ sheet-more-gaps = { $count ->
 sheet-remarks = Also know
 sheet-who = Who may climb
 sheet-who-climbs = Climbs: { $names }
-sheet-who-climbs-and-seconds = Climbs, and seconds for another: { $names }
+sheet-who-climbs-and-seconds = Climbs, or stands ready as second: { $names }
 sheet-who-seconds = Second on the ground: { $names }
 sheet-who-nobody = Nobody of today’s crew
 sheet-who-no-second = No second person: nobody climbs

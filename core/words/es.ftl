@@ -1,7 +1,7 @@
 ### Las palabras de Bolewalk en español.
 ###
-### Mismas claves y mismos argumentos que en.ftl, en el mismo orden: una prueba lo compara.
-### Español llano, sin tú ni usted: infinitivo para lo que hay que hacer («Medir la altura.»),
+### Mismas claves y mismos argumentos que en.ftl: una prueba lo compara.
+### Español llano, sin tú ni usted: infinitivo para lo que hay que hacer (“Medir la altura.”),
 ### impersonal para lo demás. Frases cortas: se leen con guantes y al sol.
 ### Los números llevan coma decimal y los días van día-mes-año; de eso se encarga el código.
 ###
@@ -892,7 +892,7 @@ stop-rescue-margin = Este anclaje no aguantaría un rescate. Elegir otro.
 gap-not-looked-at = Nadie ha revisado todavía este árbol.
 gap-no-date = Esta revisión no tiene fecha. Anotar la visita a la que pertenece.
 gap-full-check = Solo se revisó por encima. Antes de que alguien trepe: la revisión completa.
-gap-full-check-over = La revisión completa es del { $day } y ya no vale. Antes de que alguien trepe: una nueva.
+gap-full-check-over = La revisión completa del { $day } ya no vale. Antes de que alguien trepe: una nueva.
 gap-no-climb-judged = Nadie necesita trepar a este árbol, así que no se valoró ninguna trepa. Si aun así alguien va a trepar: antes, una revisión completa con un anclaje.
 gap-look-again = Revisado por última vez el { $day }: mirar hoy otra vez { $part }.
 gap-life = ¿Vivo, moribundo o muerto? Nadie lo ha dicho.
@@ -963,12 +963,12 @@ cap-strength-loss = La pudrición ha quitado el { $loss } de la resistencia a { 
 cap-part-seen = Visto solo en parte: { $part }. No trepar por nada que cuelgue de ahí hasta haberlo visto.
 cap-full-check-older = La revisión completa es del { $day }; hoy solo se miró lo que cambia de un día a otro. Mirar fuste, uniones y copa al subir.
 cap-anchor-union-part-seen = La unión bajo el anclaje { $anchor } no se ve desde aquí. Mirarla antes de que nadie se cuelgue.
-cap-included-bark-anchor = Corteza incluida en la unión del anclaje { $anchor }. Llevar la cuerda baja y vertical; sin tirones de lado.
-cap-included-bark = { $name } por debajo del anclaje, con ramas casi iguales. Ninguna carga que las separe.
+cap-included-bark-anchor = Corteza incluida en la unión del anclaje { $anchor }. Llevar la cuerda pegada a la unión y a plomo; sin tirones de lado.
+cap-included-bark = { $name } por debajo del anclaje, entre ramas casi igual de gruesas. Ninguna carga que las separe.
 cap-wind = Viento { $force }: bajar cuando arrecie.
 cap-dusk = Poca luz: estar abajo antes de que oscurezca.
 cap-wet-bark = Corteza mojada: pasos cortos, cabo siempre puesto.
-cap-wire-near = { $line }: a { $distance-down }. Guardar { $approach-up }: ninguna parte de la persona, herramienta, cuerda o pieza que cae.
+cap-wire-near = { $line }: a { $distance-down }. Nada se acerca a menos de { $approach-up }: ni persona, ni herramienta, ni cuerda, ni pieza que cae.
 cap-rescue-own-anchor = Quien rescata necesita un anclaje propio.
 cap-no-slack = Sin cuerda floja, y nunca por encima del anclaje.
 
@@ -1007,7 +1007,7 @@ remark-wood-general = No hay resistencia publicada para esta especie: cuenta el 
 remark-height-unusual = { $height } es poco habitual para este perímetro; lo habitual sería { $low } a { $high }. Medir otra vez.
 remark-downhill-all-round = Nadie dijo hacia dónde va cuesta abajo: el radio mayor cuenta todo alrededor.
 remark-slope-not-given = No se dio la pendiente: en terreno inclinado, dejar más distancia cuesta abajo.
-remark-next-look-open = El día de la próxima revisión está por fijar.
+remark-next-look-open = La próxima revisión no tiene día fijado.
 remark-no-plan-worst-system = Sin plan de trepa: cuenta el sistema de cuerda que más carga un anclaje.
 remark-system-counts-as-open = ¿Sistema de cuerda abierto o cerrado? Nadie lo dijo; cuenta como abierto.
 remark-route-sides-unknown = No se conoce el lado de subida o el rumbo de la rama del anclaje: todo hallazgo en la copa cuenta como si estuviera en el recorrido.
@@ -1032,7 +1032,7 @@ next-look-again = Mirar otra vez lo que se vio solo en parte: { $part }.
 
 # Wires.
 
-wire-keep = { $line }: a { $distance-down } de la copa. Guardar { $approach-up } ({ $level }).
+wire-keep = { $line }: a { $distance-down } de la copa. Quedarse a { $approach-up } o más ({ $level }).
 wire-ask-owner = { $line }: a { $distance-down } de la copa, tensión desconocida. Preguntar a su titular.
 wire-no-contact = { $line }: a { $distance-down } de la copa. Sin contacto ({ $level }).
 wire-dead-today = { $line }: su titular confirmó que hoy está sin tensión.
@@ -1104,7 +1104,7 @@ work-score = puntuación
 page-book = Cuaderno de campo
 page-book-lead = Todavía no hay propiedades. Añadir aquella en la que se está: el nombre ya va puesto, y lo demás puede esperar. O incorporar un archivo de propiedad.
 page-site-of-day = Propiedad del { $day }
-page-nothing-found = Nada coincide con «{ $search }». Acortar la búsqueda, o borrarla para ver todo.
+page-nothing-found = Nada coincide con “{ $search }”. Acortar la búsqueda, o borrarla para ver todo.
 page-away-km = a { $far } km
 page-away-mi = a { $far } mi
 page-here = aquí
@@ -1114,7 +1114,7 @@ page-backup-why = Una copia en este teléfono sirve si se daña el cuaderno. Si 
 page-backups = Copias guardadas
 page-backups-why = Si se daña este cuaderno, la última copia buena ocupa su lugar por sí sola, y se recupera lo anotado después hasta donde se pueda. No se borra nada.
 page-damage = Daños
-page-damage-kept = reparado el { $day }; los archivos dañados están en «{ $kept }»
+page-damage-kept = reparado el { $day }; los archivos dañados están en “{ $kept }”
 page-settings = Ajustes
 page-left-hand = izquierda
 page-right-hand = derecha
@@ -1761,6 +1761,7 @@ shell-share = Compartir
 shell-no_app = Ninguna aplicación de este teléfono lo admite.
 shell-photo = Foto
 shell-drawing = Dibujo
+shell-legend = Qué significan los signos
 
 # What a button says: `offer.<id of the command>`.
 offer-settings-change = Cambiar los ajustes
@@ -1812,7 +1813,7 @@ offer-tree-add = Añadir un árbol
 offer-tree-change = Cambiar el árbol
 offer-tree-remove = Quitar el árbol
 offer-stop-on_sight = Impedimento a la vista
-offer-triage-record = Primera criba
+offer-triage-record = Primera revisión
 offer-full_check-start = Revisión completa
 offer-full_check-record = Medidas de la revisión completa
 offer-again-look = Mirar otra vez

@@ -60,11 +60,8 @@ pub(crate) fn tree_pt(frame: &DrawnFrame) -> f64 {
     1.15 * frame.text_pt
 }
 
-/// On paper no higher than the site needs; a screen pans over the whole frame.
+/// No higher than the site needs, with its rim and the foot.
 pub(crate) fn cut_frame(frame: &DrawnFrame, scale: f64, whole: DrawnExtent) -> DrawnFrame {
-    if !frame.round_scale {
-        return *frame;
-    }
     let rim_pt = 2.0 * RIM_LETTERS * frame.text_pt;
     frame.cut_to(whole.height_m() / metres_per_point(scale) + rim_pt + Easel::foot_pt(frame))
 }

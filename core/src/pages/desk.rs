@@ -114,6 +114,7 @@ impl<'a> PageDesk<'a> {
                 .map(|ask| self.input(ask, record))
                 .collect(),
             fixed: Vec::new(),
+            chosen: false,
             token: format!("{}-{}", self.token, self.offered.get()),
         }
     }

@@ -171,7 +171,7 @@ fn climbers(desk: &PageDesk, answer: &Judgement) -> Vec<PageLine> {
                 id: climber.person.0.clone(),
                 label: climber.name.clone(),
                 words: desk.say(key),
-                why: desk.words.reasons(&climber.reasons).join(" "),
+                why: desk.words.reasons(&climber.reasons).join("\n"),
                 state: if climber.may {
                     LineState::Known
                 } else {

@@ -22,6 +22,9 @@ pub struct Offer {
     pub inputs: Vec<OfferedInput>,
     /// Entries that nobody is asked for: they go with the act before what was entered.
     pub fixed: Vec<Entry>,
+    /// Whether this is what stands now, where it is one of several answers.
+    #[serde(skip_serializing_if = "std::ops::Not::not")]
+    pub chosen: bool,
     /// Handed back with the act: the same token twice does nothing the second time.
     pub token: String,
 }

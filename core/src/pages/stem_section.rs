@@ -164,14 +164,14 @@ fn clock(desk: &PageDesk, section: &StemSection) -> Vec<ClockPoint> {
                 words: desk.words.side(bearing_deg),
                 sound,
                 sound_words: sound.map_or_else(String::new, |sound| desk.words.word_of(&sound)),
-                offers: sounds(desk, &section.id, input),
+                offers: sounds(desk, &section.id, input, sound),
             }
         })
         .collect()
 }
 
 /// Sound, dull, hollow at one point.
-fn sounds(desk: &PageDesk, section: &Id, input: &str) -> Vec<Offer> {
+fn sounds(desk: &PageDesk, section: &Id, input: &str, heard: Option<MalletSound>) -> Vec<Offer> {
     let ids = [
         (MalletSound::Sound, "sound"),
         (MalletSound::Dull, "dull"),
@@ -185,6 +185,7 @@ fn sounds(desk: &PageDesk, section: &Id, input: &str) -> Vec<Offer> {
             offer.id = format!("{}.{point}.{id}", CommandKind::SoundSection.id());
             offer.words = desk.words.label_of(&sound);
             offer.fixed = vec![chosen(input, id)];
+            offer.chosen = heard == Some(sound);
             offer
         })
         .collect()

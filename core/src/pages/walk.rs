@@ -130,6 +130,7 @@ fn look_offers(
             offer.id = format!("{}.{part_id}.{look_id}", command.id());
             offer.words = desk.words.label_of(&look);
             offer.fixed = vec![chosen("walk.part", &part_id), chosen("walk.look", &look_id)];
+            offer.chosen = at.is_some_and(|at| at.look == look);
             offer
         })
         .collect()

@@ -166,6 +166,8 @@ shell_words! {
     photo,
     /// What a screen reader calls a drawing before its own words.
     drawing,
+    /// Shows or hides what the signs of a drawing mean.
+    legend,
 }
 
 #[cfg(test)]
