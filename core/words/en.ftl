@@ -1730,6 +1730,7 @@ shell-pick_day = Choose the day
 shell-working = Working: step { $done } of { $of }
 shell-stop_work = Stop
 shell-written = Written.
+shell-open_file = Open
 shell-share = Share
 shell-no_app = No app on this phone takes this.
 shell-photo = Photo

@@ -1757,6 +1757,7 @@ shell-pick_day = Elegir el día
 shell-working = Trabajando: paso { $done } de { $of }
 shell-stop_work = Parar
 shell-written = Escrito.
+shell-open_file = Abrir
 shell-share = Compartir
 shell-no_app = Ninguna aplicación de este teléfono lo admite.
 shell-photo = Foto

@@ -158,6 +158,8 @@ shell_words! {
     stop_work,
     /// After a file was written.
     written,
+    /// Opens a file that was written in another app.
+    open_file,
     /// Hands a file to another app.
     share,
     /// No other app takes the file.
