@@ -15,7 +15,7 @@ import kotlin.concurrent.thread
 
 /** Holds the one open field book of the phone. */
 open class BolewalkApplication : Application() {
-    val keeper: BookKeeper by lazy { BookKeeper(::openBook) }
+    val keeper: BookKeeper by lazy { BookKeeper(::languageTag, ::openBook) }
 
     override fun onCreate() {
         super.onCreate()
@@ -25,6 +25,8 @@ open class BolewalkApplication : Application() {
     /** The field book lies in a folder of its own, so that a new phone can take it over whole. */
     protected open fun openBook(): FieldBook =
         FieldBook.open(File(filesDir, "book").path, deviceName())
+
+    private fun languageTag(): String = resources.configuration.locales[0].toLanguageTag()
 
     /** What the phone senses and reaches, for a window. */
     open fun deviceOf(activity: ComponentActivity, field: FieldModel): Device = phoneDevice(activity, field)

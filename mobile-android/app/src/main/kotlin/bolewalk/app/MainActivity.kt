@@ -18,6 +18,7 @@ import bolewalk.app.device.takeHandedIn
 import bolewalk.app.field.FieldModel
 import bolewalk.app.field.Papers
 import bolewalk.app.look.ForReader
+import bolewalk.app.look.LocalWords
 import bolewalk.app.screens.FieldScreen
 import bolewalk.book.LatLon
 import java.io.File
@@ -27,8 +28,7 @@ class MainActivity : ComponentActivity() {
     val field: FieldModel by viewModels {
         viewModelFactory {
             initializer {
-                val papers = Papers(File(cacheDir, "handed"), getString(R.string.written))
-                FieldModel((application as BolewalkApplication).keeper, createSavedStateHandle(), papers)
+                FieldModel((application as BolewalkApplication).keeper, createSavedStateHandle(), Papers(File(cacheDir, "handed")))
             }
         }
     }
@@ -37,11 +37,12 @@ class MainActivity : ComponentActivity() {
         super.onCreate(savedInstanceState)
         enableEdgeToEdge()
         val device = (application as BolewalkApplication).deviceOf(this, field)
-        if (savedInstanceState == null) takeHandedIn(this, intent, field)
+        // The phone may have got another language.
+        if (savedInstanceState == null) takeHandedIn(this, intent, field) else field.refresh()
         device.position.known()?.let { field.near(LatLon(it.latDeg, it.lonDeg)) }
         setContent {
             val state by field.state.collectAsStateWithLifecycle()
-            CompositionLocalProvider(LocalDevice provides device) {
+            CompositionLocalProvider(LocalDevice provides device, LocalWords provides state.words) {
                 ForReader(state.reader) {
                     BackHandler(state.handedIn != null || state.form != null || state.way.size > 1) { field.back() }
                     FieldScreen(state, field)

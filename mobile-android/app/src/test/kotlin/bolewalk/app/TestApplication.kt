@@ -3,6 +3,7 @@ package bolewalk.app
 import androidx.activity.ComponentActivity
 import bolewalk.app.device.Device
 import bolewalk.app.field.FieldModel
+import bolewalk.book.BookException
 import bolewalk.book.FieldBook
 import bolewalk.book.FixedClock
 import bolewalk.book.Moment
@@ -25,7 +26,18 @@ class TestApplication : BolewalkApplication() {
         BOOKS.deleteRecursively()
     }
 
-    override fun openBook(): FieldBook = FieldBook.openWithClock(book.path, phone, clock)
+    /** Is done before a field book is opened: it may take its time, or throw. */
+    var beforeOpening: () -> Unit = {}
+
+    /** Whether opening comes to an error that no test can bring about on a real disk. */
+    fun refuseToOpen(error: BookException?) {
+        beforeOpening = { error?.let { throw it } }
+    }
+
+    override fun openBook(): FieldBook {
+        beforeOpening()
+        return FieldBook.openWithClock(book.path, phone, clock)
+    }
 
     override fun deviceOf(activity: ComponentActivity, field: FieldModel): Device = doubles.device(field)
 

@@ -6,7 +6,6 @@ import android.net.Uri
 import android.provider.OpenableColumns
 import androidx.activity.ComponentActivity
 import androidx.core.content.IntentCompat
-import bolewalk.app.R
 import bolewalk.app.field.FieldModel
 import bolewalk.book.CommandKind
 import java.io.File
@@ -17,14 +16,14 @@ import java.util.UUID
 fun takeHandedIn(activity: ComponentActivity, intent: Intent, field: FieldModel) {
     when (val handed = handedIn(intent)) {
         HandedIn.Nothing -> Unit
-        HandedIn.Unreadable -> field.say(activity.getString(R.string.not_readable), refused = true)
+        HandedIn.Unreadable -> field.say(field.words.notReadable, refused = true)
         is HandedIn.From -> {
             val context = activity.applicationContext
             val to = File(context.filesDir, "brought/${UUID.randomUUID()}")
             copyAside(context, handed.uri, to) { outcome ->
-                val trouble = outcome.words()
+                val trouble = outcome.words(field.words)
                 if (trouble == null) field.offerHandedIn(whatIs(to), to.path, shownName(context, handed.uri))
-                else field.say(context.getString(trouble), refused = true)
+                else field.say(trouble, refused = true)
             }
         }
     }

@@ -2,7 +2,6 @@ package bolewalk.app.device
 
 import androidx.activity.ComponentActivity
 import androidx.activity.result.contract.ActivityResultContracts.TakePicture
-import bolewalk.app.R
 import bolewalk.app.field.FieldModel
 import java.io.File
 
@@ -15,12 +14,12 @@ class PhoneCamera(private val activity: ComponentActivity, private val field: Fi
     }
 
     override fun take(path: String) {
-        permission.ask { given -> if (given) launch(path) else field.say(activity.getString(R.string.camera_refused), refused = true) }
+        permission.ask { given -> if (given) launch(path) else field.say(field.words.cameraRefused, refused = true) }
     }
 
     private fun launch(path: String) {
         File(path).parentFile?.mkdirs()
         val reached = activity.reaches { camera.launch(contentUri(activity, path)) }
-        if (!reached) field.say(activity.getString(R.string.no_camera_app), refused = true)
+        if (!reached) field.say(field.words.noCameraApp, refused = true)
     }
 }

@@ -2,8 +2,8 @@ package bolewalk.app.device
 
 import androidx.activity.ComponentActivity
 import androidx.activity.result.contract.ActivityResultContracts.OpenDocument
-import bolewalk.app.R
 import bolewalk.app.field.FieldModel
+import bolewalk.book.ShellWords
 import java.io.File
 
 /** The system's file picker: it needs no permission, and gives one file. */
@@ -12,8 +12,8 @@ class PhonePicker(private val activity: ComponentActivity, private val field: Fi
         field.awaited()?.let { awaited ->
             if (uri != null) {
                 copyAside(activity.applicationContext, uri, File(awaited.path)) { outcome ->
-                    val trouble = outcome.words()
-                    if (trouble == null) field.arrived(awaited) else field.say(activity.getString(trouble), refused = true)
+                    val trouble = outcome.words(field.words)
+                    if (trouble == null) field.arrived(awaited) else field.say(trouble, refused = true)
                 }
             }
         }
@@ -26,15 +26,15 @@ class PhonePicker(private val activity: ComponentActivity, private val field: Fi
     override fun any(path: String) = pick("*/*")
 
     private fun pick(vararg types: String) {
-        if (!activity.reaches { picker.launch(arrayOf(*types)) }) field.say(activity.getString(R.string.no_app), refused = true)
+        if (!activity.reaches { picker.launch(arrayOf(*types)) }) field.say(field.words.noApp, refused = true)
     }
 }
 
 /** The words for a copy that failed. */
-internal fun Copied.words(): Int? = when (this) {
+internal fun Copied.words(words: ShellWords): String? = when (this) {
     Copied.DONE -> null
-    Copied.TOO_LARGE -> R.string.too_large
-    Copied.NO_ROOM -> R.string.no_room
-    Copied.UNREADABLE -> R.string.not_readable
-    Copied.NOT_OURS_TO_READ -> R.string.not_handed
+    Copied.TOO_LARGE -> words.tooLarge
+    Copied.NO_ROOM -> words.noRoom
+    Copied.UNREADABLE -> words.notReadable
+    Copied.NOT_OURS_TO_READ -> words.notHanded
 }

@@ -15,6 +15,7 @@ import bolewalk.book.OfferedChoice
 import bolewalk.book.Page
 import bolewalk.book.PageAddress
 import bolewalk.book.SensedFix
+import bolewalk.book.ShellWords
 import java.io.File
 import kotlinx.coroutines.delay
 import kotlinx.coroutines.flow.MutableStateFlow
@@ -26,18 +27,20 @@ import kotlinx.coroutines.launch
 /** Asks the core for pages and carries out what it offers. It alone touches the bindings' object. */
 class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, private val papers: Papers) : ViewModel() {
     private val kept = Kept(saved)
-    private val now = MutableStateFlow(FieldState(kept.way, handedIn = kept.handedIn, form = kept.offer?.let { FilledOffer(it, kept.draft) }))
+    private val now = MutableStateFlow(
+        FieldState(kept.way, keeper.wordsBefore(), handedIn = kept.handedIn, form = kept.offer?.let { FilledOffer(it, kept.draft) }),
+    )
     val state: StateFlow<FieldState> = now.asStateFlow()
+
+    /** What the shell says itself. */
+    val words: ShellWords get() = now.value.words
 
     /** Number the questions for a page and for a rehearsal: an answer to an older one is stale. */
     private var asked = 0
     private var rehearsed = 0
 
     init {
-        launch {
-            readSettings()
-            ask()
-        }
+        refresh()
     }
 
     /** Goes to a page. On the way back from it the present one comes again. */
@@ -153,11 +156,11 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
                 val path = papers.path(way.name)
                 val chosen = form.entries()
                 close()
-                work({ way.write(this, offer.about, path, chosen) ?: papers.written }) { words ->
+                work({ way.write(this, offer.about, path, chosen) ?: words.written }) { words ->
                     now.update { it.copy(said = Said(words, refused = false), written = path) }
                 }
             }
-            is Way.Backup -> work({ backup() }) { say(papers.written, refused = false) }
+            is Way.Backup -> work({ backup() }) { say(words.written, refused = false) }
             // The person chooses the file first: see `arrived`.
             is Way.BringIn -> Unit
         }
@@ -211,7 +214,10 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
         }
     }
 
+    /** How the reader wants the screen, and in which words. */
     private suspend fun readSettings() {
+        val words = keeper.words()
+        now.update { it.copy(words = words) }
         val answer = keeper.ask { page(PageAddress.Settings) }
         val page = ((answer as? Answer.Given)?.value as? Page.Settings)?.v1 ?: return
         val language = page.offers.flatMap { it.inputs }.find { it.id == LANGUAGE }?.current as? EntryValue.Choice
@@ -301,9 +307,10 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
         now.update { it.copy(handedIn = handed) }
     }
 
-    /** The day may have changed, or another app the files: asks anew. */
-    fun refresh() {
-        if (now.value.page != null) show()
+    /** The day may have changed, the phone's language or the room on it: asks anew. */
+    fun refresh() = launch {
+        readSettings()
+        ask()
     }
 
     private fun launch(block: suspend () -> Unit) = viewModelScope.launch { counted(block) }

@@ -8,12 +8,15 @@ import bolewalk.book.Offer
 import bolewalk.book.OfferedInput
 import bolewalk.book.Page
 import bolewalk.book.PageAddress
+import bolewalk.book.ShellWords
 import bolewalk.book.Theme
 
 /** What the screen shows now. */
 data class FieldState(
     /** The pages that lead here, the present one last. */
     val way: List<PageAddress>,
+    /** The shell's own words, in the reader's language. */
+    val words: ShellWords,
     /** The present page; none until the first answer. */
     val page: Page? = null,
     /** Why there is no page. */

@@ -12,10 +12,8 @@ import androidx.compose.runtime.saveable.rememberSaveable
 import androidx.compose.runtime.setValue
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.platform.testTag
-import androidx.compose.ui.res.stringResource
 import androidx.compose.ui.semantics.contentDescription
 import androidx.compose.ui.semantics.semantics
-import bolewalk.app.R
 import bolewalk.book.EntryValue
 import bolewalk.book.InputKind
 import bolewalk.book.OfferedChoice
@@ -44,7 +42,7 @@ internal fun ChoicesInput(input: OfferedInput, choices: List<OfferedChoice>, cho
 private fun Searched(input: OfferedInput, choices: List<OfferedChoice>, chosen: Set<String>, tile: @Composable (OfferedChoice) -> Unit) {
     var sought by rememberSaveable(input.id) { mutableStateOf("") }
     if (choices.size > MANY) {
-        val words = stringResource(R.string.search)
+        val words = LocalWords.current.searchList
         OutlinedTextField(
             sought, { sought = it }, Modifier.fillMaxWidth().testTag("${input.id}/search").semantics { contentDescription = words },
             textStyle = MaterialTheme.typography.bodyLarge,

@@ -5,8 +5,6 @@ import androidx.compose.material3.DatePickerDialog
 import androidx.compose.material3.ExperimentalMaterial3Api
 import androidx.compose.material3.rememberDatePickerState
 import androidx.compose.runtime.Composable
-import androidx.compose.ui.res.stringResource
-import bolewalk.app.R
 import java.time.Instant
 import java.time.LocalDate
 import java.time.ZoneOffset
@@ -20,9 +18,9 @@ internal fun DayPicker(text: String, close: () -> Unit, pick: (String) -> Unit) 
     DatePickerDialog(
         close,
         confirmButton = {
-            ActionTile(stringResource(R.string.confirm), "day.confirm", weight = Weight.PRIMARY) { state.selectedDateMillis?.let { pick(dayOf(it)) } ?: close() }
+            ActionTile(LocalWords.current.keep, "day.confirm", weight = Weight.PRIMARY) { state.selectedDateMillis?.let { pick(dayOf(it)) } ?: close() }
         },
-        dismissButton = { ActionTile(stringResource(R.string.close), "day.close", weight = Weight.QUIET, onClick = close) },
+        dismissButton = { ActionTile(LocalWords.current.close, "day.close", weight = Weight.QUIET, onClick = close) },
     ) { DatePicker(state) }
 }
 

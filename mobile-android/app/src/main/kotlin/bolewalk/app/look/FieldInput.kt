@@ -8,10 +8,8 @@ import androidx.compose.material3.Text
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.platform.testTag
-import androidx.compose.ui.res.stringResource
 import androidx.compose.ui.semantics.error
 import androidx.compose.ui.semantics.semantics
-import bolewalk.app.R
 import bolewalk.book.EntryValue
 import bolewalk.book.InputKind
 import bolewalk.book.OfferedInput
@@ -23,7 +21,7 @@ fun FieldInput(input: OfferedInput, shown: EntryValue?, fault: String?, enter: (
     Arrangement.spacedBy(Spacing.apart),
 ) {
     val palette = LocalPalette.current
-    val label = if (input.needed) input.words + " · " + stringResource(R.string.needed) else input.words
+    val label = if (input.needed) input.words + " · " + LocalWords.current.needed else input.words
     Text(label, style = MaterialTheme.typography.titleSmall)
     if (input.help.isNotEmpty()) Text(input.help, style = MaterialTheme.typography.bodySmall, color = palette.quietInk)
     when (val kind = input.kind) {

@@ -13,7 +13,7 @@ import bolewalk.app.field.Reader
 import bolewalk.book.Theme
 import java.util.Locale
 
-/** The screen as the reader set it: colours, size of letters, and the language of the shell's own words. */
+/** The screen as the reader set it: colours, size of letters, and the language of the calendar, which brings its own words. */
 @Composable
 fun ForReader(reader: Reader, content: @Composable () -> Unit) {
     val palette = when (reader.theme) {

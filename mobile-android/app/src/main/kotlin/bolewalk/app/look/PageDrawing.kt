@@ -14,10 +14,8 @@ import androidx.compose.runtime.produceState
 import androidx.compose.runtime.saveable.rememberSaveable
 import androidx.compose.runtime.setValue
 import androidx.compose.ui.Modifier
-import androidx.compose.ui.res.stringResource
 import androidx.compose.ui.semantics.contentDescription
 import androidx.compose.ui.semantics.semantics
-import bolewalk.app.R
 import bolewalk.book.Drawing
 import bolewalk.book.DrawingAddress
 
@@ -38,8 +36,8 @@ fun PageDrawing(which: DrawingAddress, page: Any, hand: Hand, tag: String) {
             }
         }
         Row(horizontalArrangement = Arrangement.spacedBy(Spacing.apart)) {
-            ZoomTile(tag, Sign.LESS, stringResource(R.string.smaller), zoom > 0) { zoom -= 1 }
-            ZoomTile(tag, Sign.MORE, stringResource(R.string.larger), zoom < STEPS - 1) { zoom += 1 }
+            ZoomTile(tag, Sign.LESS, LocalWords.current.smaller, zoom > 0) { zoom -= 1 }
+            ZoomTile(tag, Sign.MORE, LocalWords.current.larger, zoom < STEPS - 1) { zoom += 1 }
         }
     }
 }

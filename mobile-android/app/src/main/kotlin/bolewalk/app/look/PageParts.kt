@@ -21,13 +21,11 @@ import androidx.compose.ui.Modifier
 import androidx.compose.ui.draw.clip
 import androidx.compose.ui.graphics.Color
 import androidx.compose.ui.platform.testTag
-import androidx.compose.ui.res.stringResource
 import androidx.compose.ui.semantics.Role
 import androidx.compose.ui.semantics.heading
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.text.font.FontWeight
 import androidx.compose.ui.unit.dp
-import bolewalk.app.R
 import bolewalk.app.field.Way
 import bolewalk.app.field.kind
 import bolewalk.app.field.wayOf
@@ -144,12 +142,12 @@ fun Heading(words: String) = Text(words, Modifier.semantics { heading() }, style
 /** What is read on a way that the core gives no words for. */
 @Composable
 private fun wayWords(to: PageAddress): String = when (to) {
-    is PageAddress.Aloft -> stringResource(R.string.go_aloft)
-    is PageAddress.Compare -> stringResource(R.string.go_compare)
-    is PageAddress.RuleSet -> stringResource(R.string.go_rules)
-    is PageAddress.HandOver -> stringResource(R.string.hand_over)
+    is PageAddress.Aloft -> LocalWords.current.goAloft
+    is PageAddress.Compare -> LocalWords.current.goCompare
+    is PageAddress.RuleSet -> LocalWords.current.goRules
+    is PageAddress.HandOver -> LocalWords.current.goHandOver
     is PageAddress.Book, is PageAddress.Settings, is PageAddress.Codebook, is PageAddress.People, is PageAddress.Person,
     is PageAddress.Gear, is PageAddress.Site, is PageAddress.Tree, is PageAddress.Finding, is PageAddress.StemSection,
     is PageAddress.Anchor, is PageAddress.Judgement,
-    -> stringResource(R.string.go_on)
+    -> LocalWords.current.goOn
 }

@@ -15,9 +15,7 @@ import androidx.compose.ui.graphics.asImageBitmap
 import androidx.compose.ui.layout.ContentScale
 import androidx.compose.ui.platform.LocalContext
 import androidx.compose.ui.platform.testTag
-import androidx.compose.ui.res.stringResource
 import androidx.compose.ui.unit.dp
-import bolewalk.app.R
 import bolewalk.app.device.LocalDevice
 import bolewalk.book.OfferedInput
 import java.io.File
@@ -33,12 +31,12 @@ internal fun PhotoInput(input: OfferedInput, path: String?) {
     val folder = LocalContext.current.filesDir
     fun next() = File(folder, "taken/${UUID.randomUUID()}.jpg").path.also { form.await(input.id, it) }
     if (path != null) {
-        Text(stringResource(R.string.photo_kept), Modifier.testTag(input.id), style = MaterialTheme.typography.bodyLarge)
-        Picture(path, stringResource(R.string.photo_kept))
+        Text(LocalWords.current.photoReady, Modifier.testTag(input.id), style = MaterialTheme.typography.bodyLarge)
+        Picture(path, LocalWords.current.photoReady)
     }
     Tiles {
-        ActionTile(stringResource(R.string.take_photo), "${input.id}/take", weight = if (path == null) Weight.PRIMARY else Weight.PLAIN) { device.camera.take(next()) }
-        ActionTile(stringResource(R.string.choose_photo), "${input.id}/choose", weight = Weight.QUIET) { device.files.picture(next()) }
+        ActionTile(LocalWords.current.takePhoto, "${input.id}/take", weight = if (path == null) Weight.PRIMARY else Weight.PLAIN) { device.camera.take(next()) }
+        ActionTile(LocalWords.current.choosePhoto, "${input.id}/choose", weight = Weight.QUIET) { device.files.picture(next()) }
     }
 }
 

@@ -17,8 +17,6 @@ import androidx.compose.runtime.saveable.rememberSaveable
 import androidx.compose.runtime.setValue
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.platform.testTag
-import androidx.compose.ui.res.stringResource
-import bolewalk.app.R
 import bolewalk.app.device.Heard
 import bolewalk.app.device.LocalDevice
 import bolewalk.app.device.PlaceFix
@@ -59,7 +57,7 @@ internal fun FixInput(input: OfferedInput, shown: EntryValue?, enter: (EntryValu
     averaged.forEach { Told(it) }
     if (listening) Trouble(heard, input.id)
     Tiles {
-        ActionTile(stringResource(if (listening) R.string.stop_position else R.string.take_position), "${input.id}/sense") {
+        ActionTile(if (listening) LocalWords.current.stopPosition else LocalWords.current.takePosition, "${input.id}/sense") {
             if (!listening) {
                 // Taken anew, what was averaged before is let go.
                 since = position.nowMs()
@@ -68,13 +66,13 @@ internal fun FixInput(input: OfferedInput, shown: EntryValue?, enter: (EntryValu
             listening = !listening
         }
         if (shown is EntryValue.Fixes) {
-            ActionTile(stringResource(R.string.clear), "${input.id}/clear", weight = Weight.QUIET) {
+            ActionTile(LocalWords.current.clear, "${input.id}/clear", weight = Weight.QUIET) {
                 listening = false
                 enter(null)
             }
         }
     }
-    if (shown == null && !listening) Told(stringResource(R.string.position_wanted))
+    if (shown == null && !listening) Told(LocalWords.current.positionWanted)
 }
 
 /** What the receiver says while it is listened to. */
@@ -110,16 +108,16 @@ private fun Trouble(heard: Heard<PlaceFix>?, tag: String) {
 @Composable
 private fun SettingsTile(tag: String, setting: Setting) {
     val settings = LocalDevice.current.settings
-    ActionTile(stringResource(R.string.open_settings), "$tag/settings", weight = Weight.QUIET) { settings.open(setting) }
+    ActionTile(LocalWords.current.openSettings, "$tag/settings", weight = Weight.QUIET) { settings.open(setting) }
 }
 
 @Composable
 private fun positionTrouble(heard: Heard<PlaceFix>?): String? = when (heard) {
     is Heard.Value -> null
-    null, is Heard.Waiting -> stringResource(R.string.position_waiting)
-    is Heard.Refused -> stringResource(R.string.position_refused)
-    is Heard.Off -> stringResource(R.string.position_off)
-    is Heard.Lacking -> stringResource(R.string.no_sensor)
+    null, is Heard.Waiting -> LocalWords.current.positionWaiting
+    is Heard.Refused -> LocalWords.current.positionRefused
+    is Heard.Off -> LocalWords.current.positionOff
+    is Heard.Lacking -> LocalWords.current.noSensor
 }
 
 private fun fixWords(shown: EntryValue?): String {
@@ -140,11 +138,11 @@ internal fun OutlineInput(input: OfferedInput, kind: InputKind.Outline, points: 
         listening = false
         enter(now + LatLon(it.latDeg, it.lonDeg))
     }
-    Text(stringResource(R.string.corners, points.size), Modifier.testTag(input.id), style = MaterialTheme.typography.bodyLarge)
-    if (points.size < kind.least.toInt()) Told(stringResource(R.string.corners_least, kind.least.toInt()))
+    Text(LocalWords.current.corners.filled("count" to points.size), Modifier.testTag(input.id), style = MaterialTheme.typography.bodyLarge)
+    if (points.size < kind.least.toInt()) Told(LocalWords.current.cornersLeast.filled("count" to kind.least))
     if (listening) Trouble(heard, input.id)
-    ActionTile(stringResource(R.string.add_corner), "${input.id}/sense") { listening = true }
+    ActionTile(LocalWords.current.addCorner, "${input.id}/sense") { listening = true }
     if (points.isNotEmpty()) {
-        ActionTile(stringResource(R.string.drop_corner), "${input.id}/drop", weight = Weight.QUIET) { enter(points.dropLast(1)) }
+        ActionTile(LocalWords.current.dropCorner, "${input.id}/drop", weight = Weight.QUIET) { enter(points.dropLast(1)) }
     }
 }

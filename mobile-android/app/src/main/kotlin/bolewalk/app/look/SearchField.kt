@@ -12,16 +12,14 @@ import androidx.compose.runtime.saveable.rememberSaveable
 import androidx.compose.runtime.setValue
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.platform.testTag
-import androidx.compose.ui.res.stringResource
 import androidx.compose.ui.semantics.contentDescription
 import androidx.compose.ui.semantics.semantics
-import bolewalk.app.R
 
 /** Searches on the page: the core answers at every letter. */
 @Composable
 fun SearchField(sought: String, hand: Hand) {
     var text by rememberSaveable { mutableStateOf(sought) }
-    val words = stringResource(R.string.search_page)
+    val words = LocalWords.current.search
     OutlinedTextField(
         text,
         {

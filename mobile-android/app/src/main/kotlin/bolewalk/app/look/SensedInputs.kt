@@ -12,11 +12,9 @@ import androidx.compose.runtime.remember
 import androidx.compose.runtime.saveable.rememberSaveable
 import androidx.compose.runtime.setValue
 import androidx.compose.ui.Modifier
-import androidx.compose.ui.res.stringResource
 import androidx.compose.ui.semantics.LiveRegionMode
 import androidx.compose.ui.semantics.liveRegion
 import androidx.compose.ui.semantics.semantics
-import bolewalk.app.R
 import bolewalk.app.device.Heard
 import bolewalk.app.device.HowHeld
 import bolewalk.app.device.LocalDevice
@@ -30,7 +28,7 @@ import java.util.Locale
 internal fun BearingInput(input: OfferedInput, shown: EntryValue?, enter: (EntryValue?) -> Unit) {
     val text = (shown as? EntryValue.Bearing)?.let { degrees(it.degrees) } ?: typed(shown)
     Typed(input, text, KeyboardOptions.Default, Modifier.fillMaxWidth()) { enter(EntryValue.Number(it)) }
-    HeldTile(input, stringResource(R.string.take_bearing)) { enter(EntryValue.Bearing(it.bearingDeg)) }
+    HeldTile(input, LocalWords.current.takeBearing) { enter(EntryValue.Bearing(it.bearingDeg)) }
 }
 
 /** An angle: up or down along the line of sight, or from the plumb line along the phone's edge; or typed. */
@@ -42,11 +40,12 @@ internal fun TiltInput(input: OfferedInput, shown: EntryValue?, enter: (EntryVal
     val sight = input.kind.let { it is InputKind.Tilt && it.min < 0 }
     var aiming by rememberSaveable(input.id) { mutableStateOf(false) }
     val angle: (HowHeld) -> Double = { if (sight) it.tiltDeg else if (aiming) it.rollDeg else it.edgeDeg }
-    val words = if (sight) R.string.take_sight else if (aiming) R.string.take_lean else R.string.take_tilt
-    HeldTile(input, stringResource(words), { if (aiming) SightFinder(stringResource(R.string.degrees, degrees(angle(it))), "${input.id}/sight") }) {
+    val words = LocalWords.current
+    val how = if (sight) words.takeSight else if (aiming) words.takeLean else words.takeTilt
+    HeldTile(input, how, { if (aiming) SightFinder(words.degrees.filled("degrees" to degrees(angle(it))), "${input.id}/sight") }) {
         enter(EntryValue.Tilt(angle(it)))
     }
-    if (!aiming) ActionTile(stringResource(R.string.aim), "${input.id}/aim", weight = Weight.QUIET) { aiming = true }
+    if (!aiming) ActionTile(LocalWords.current.aim, "${input.id}/aim", weight = Weight.QUIET) { aiming = true }
 }
 
 /** Takes how the phone is held when tapped. */
@@ -64,7 +63,7 @@ private fun HeldTile(input: OfferedInput, words: String, live: @Composable (HowH
             ActionTile(words, "${input.id}/sense") { take(now.value) }
         }
         is Heard.Waiting -> ActionTile(words, "${input.id}/sense", enabled = false) {}
-        is Heard.Lacking, is Heard.Off, is Heard.Refused -> Told(stringResource(R.string.no_sensor))
+        is Heard.Lacking, is Heard.Off, is Heard.Refused -> Told(LocalWords.current.noSensor)
     }
 }
 

@@ -28,12 +28,10 @@ import androidx.compose.ui.graphics.drawscope.DrawScope
 import androidx.compose.ui.platform.LocalConfiguration
 import androidx.compose.ui.platform.LocalView
 import androidx.compose.ui.platform.testTag
-import androidx.compose.ui.res.stringResource
 import androidx.compose.ui.semantics.contentDescription
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.unit.dp
 import androidx.compose.ui.viewinterop.AndroidView
-import bolewalk.app.R
 import bolewalk.app.device.Heard
 import bolewalk.app.device.LocalDevice
 import bolewalk.app.device.SightPicture
@@ -54,13 +52,13 @@ internal fun SightFinder(angle: String, tag: String) {
     }
     when (heard) {
         is Heard.Value, is Heard.Waiting -> Unit
-        is Heard.Refused -> Told(stringResource(R.string.sight_refused))
-        is Heard.Off -> Told(stringResource(R.string.sight_off))
-        is Heard.Lacking -> Told(stringResource(R.string.sight_lacking))
+        is Heard.Refused -> Told(LocalWords.current.sightRefused)
+        is Heard.Off -> Told(LocalWords.current.sightOff)
+        is Heard.Lacking -> Told(LocalWords.current.sightLacking)
     }
     val picture = (heard as? Heard.Value)?.value
     if (picture == null && heard != Heard.Waiting) return
-    val words = stringResource(R.string.sight_picture)
+    val words = LocalWords.current.sightPicture
     Box(Modifier.fillMaxWidth().wrapContentWidth().testTag(tag).semantics { contentDescription = words }, Alignment.Center) {
         LivePicture(picture) { on = it }
         val ink = LocalPalette.current

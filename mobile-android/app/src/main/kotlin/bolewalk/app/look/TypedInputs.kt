@@ -19,12 +19,10 @@ import androidx.compose.runtime.setValue
 import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.platform.testTag
-import androidx.compose.ui.res.stringResource
 import androidx.compose.ui.semantics.contentDescription
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.text.input.KeyboardCapitalization
 import androidx.compose.ui.text.input.KeyboardType
-import bolewalk.app.R
 import bolewalk.book.InputKind
 import bolewalk.book.OfferedInput
 import java.text.DecimalFormatSymbols
@@ -57,9 +55,9 @@ internal fun NumberInput(input: OfferedInput, kind: InputKind.Number, text: Stri
         return
     }
     Row(Modifier.fillMaxWidth(), Arrangement.spacedBy(Spacing.apart), Alignment.CenterVertically) {
-        StepTile(input, Sign.LESS, stringResource(R.string.less)) { enter(stepped(text, kind, -1)) }
+        StepTile(input, Sign.LESS, LocalWords.current.less) { enter(stepped(text, kind, -1)) }
         Typed(input, text, KeyboardOptions(keyboardType = KeyboardType.Decimal), Modifier.weight(1f), kind.unit, enter)
-        StepTile(input, Sign.MORE, stringResource(R.string.more)) { enter(stepped(text, kind, 1)) }
+        StepTile(input, Sign.MORE, LocalWords.current.more) { enter(stepped(text, kind, 1)) }
     }
     Dial(kind, input.words, numberIn(text) ?: kind.min.coerceAtLeast(0.0.coerceAtMost(kind.max)), "${input.id}/dial") { enter(written(it, kind)) }
     Text(kind.range, style = MaterialTheme.typography.bodySmall, color = LocalPalette.current.quietInk)
@@ -113,7 +111,7 @@ internal fun DayInput(input: OfferedInput, text: String, enter: (String) -> Unit
     var picking by rememberSaveable { mutableStateOf(false) }
     Row(Modifier.fillMaxWidth(), Arrangement.spacedBy(Spacing.apart), Alignment.CenterVertically) {
         Typed(input, text, KeyboardOptions(keyboardType = KeyboardType.Number), Modifier.weight(1f), enter = enter)
-        ActionTile(stringResource(R.string.pick_day), "${input.id}/pick", weight = Weight.QUIET) { picking = true }
+        ActionTile(LocalWords.current.pickDay, "${input.id}/pick", weight = Weight.QUIET) { picking = true }
     }
     if (picking) {
         DayPicker(text, { picking = false }) {
@@ -132,8 +130,8 @@ internal fun Tiles(content: @Composable () -> Unit) = FlowRow(
 
 @Composable
 internal fun YesNoInput(input: OfferedInput, yes: Boolean?, enter: (Boolean) -> Unit) = Tiles {
-    ChoiceTile(stringResource(R.string.yes), "", yes == true, "${input.id}/true") { enter(true) }
-    ChoiceTile(stringResource(R.string.no), "", yes == false, "${input.id}/false") { enter(false) }
+    ChoiceTile(LocalWords.current.answerYes, "", yes == true, "${input.id}/true") { enter(true) }
+    ChoiceTile(LocalWords.current.answerNo, "", yes == false, "${input.id}/false") { enter(false) }
 }
 
 @Composable

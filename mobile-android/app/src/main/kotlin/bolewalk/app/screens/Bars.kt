@@ -16,14 +16,12 @@ import androidx.compose.runtime.Composable
 import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.platform.testTag
-import androidx.compose.ui.res.stringResource
 import androidx.compose.ui.semantics.LiveRegionMode
 import androidx.compose.ui.semantics.contentDescription
 import androidx.compose.ui.semantics.heading
 import androidx.compose.ui.semantics.liveRegion
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.unit.dp
-import bolewalk.app.R
 import bolewalk.app.device.LocalDevice
 import bolewalk.app.field.FieldModel
 import bolewalk.app.field.FieldState
@@ -37,12 +35,14 @@ import bolewalk.app.field.wayOf
 import bolewalk.app.look.ActionTile
 import bolewalk.app.look.Hand
 import bolewalk.app.look.LocalPalette
+import bolewalk.app.look.LocalWords
 import bolewalk.app.look.OfferButton
 import bolewalk.app.look.Sign
 import bolewalk.app.look.Spacing
 import bolewalk.app.look.VerdictMark
 import bolewalk.app.look.Weight
 import bolewalk.app.look.WayRow
+import bolewalk.app.look.filled
 import bolewalk.book.CommandKind
 import bolewalk.book.Offer
 import bolewalk.book.Page
@@ -54,12 +54,12 @@ fun TopBar(page: Page?, hand: Hand) = Row(
     Modifier.fillMaxWidth().padding(Spacing.apart).defaultMinSize(minHeight = Spacing.target), Arrangement.spacedBy(Spacing.apart), Alignment.CenterVertically,
 ) {
     val up = page?.up()
-    if (up != null) IconTile(Sign.UP, stringResource(R.string.go_up), "go." + up.kind()) { hand.open(up) }
+    if (up != null) IconTile(Sign.UP, LocalWords.current.goUp, "go." + up.kind()) { hand.open(up) }
     Text(
         page?.title().orEmpty(), Modifier.weight(1f).padding(horizontal = 8.dp).semantics { heading() },
         style = MaterialTheme.typography.titleLarge,
     )
-    if (up != null && up != bookAddress) IconTile(Sign.BOOK, stringResource(R.string.go_book), "go.book") { hand.open(bookAddress) }
+    if (up != null && up != bookAddress) IconTile(Sign.BOOK, LocalWords.current.goBook, "go.book") { hand.open(bookAddress) }
 }
 
 @Composable
@@ -71,7 +71,7 @@ fun IconTile(sign: Sign, words: String, tag: String, onClick: () -> Unit) =
 fun VerdictBar(page: Page?, hand: Hand) = when (page) {
     is Page.Tree -> Bar { WayRow(page.v1.judgement, hand) { VerdictWords(page.v1.verdict, page.v1.verdictWords, page.v1.reason) } }
     is Page.Judgement -> Bar { VerdictWords(page.v1.verdict, page.v1.verdictWords, "") }
-    is Page.Site -> Bar { WayRow(page.v1.handOver, hand) { Text(stringResource(R.string.hand_over), style = MaterialTheme.typography.titleSmall) } }
+    is Page.Site -> Bar { WayRow(page.v1.handOver, hand) { Text(LocalWords.current.goHandOver, style = MaterialTheme.typography.titleSmall) } }
     is Page.Aloft -> Bar { VerdictWords(page.v1.verdict, page.v1.verdictWords, "") }
     null, is Page.Book, is Page.Settings, is Page.Codebook, is Page.RuleSet, is Page.People, is Page.Person, is Page.Gear,
     is Page.Finding, is Page.StemSection, is Page.Anchor, is Page.Compare, is Page.HandOver,
@@ -95,11 +95,11 @@ private fun VerdictWords(verdict: Verdict, words: String, reason: String) = Colu
 fun SaidBar(state: FieldState, field: FieldModel) {
     val palette = LocalPalette.current
     val sharing = LocalDevice.current.sharing
-    val noApp = stringResource(R.string.no_app)
+    val words = LocalWords.current
     state.work?.let { work ->
         Row(Modifier.fillMaxWidth().padding(Spacing.page, 4.dp), Arrangement.spacedBy(Spacing.apart), Alignment.CenterVertically) {
-            Text(stringResource(R.string.working, work.done.toInt(), work.of.toInt()), Modifier.weight(1f), style = MaterialTheme.typography.bodyLarge)
-            ActionTile(stringResource(R.string.stop_work), "work.stop") { field.stopWork() }
+            Text(words.working.filled("done" to work.done, "of" to work.of), Modifier.weight(1f), style = MaterialTheme.typography.bodyLarge)
+            ActionTile(words.stopWork, "work.stop") { field.stopWork() }
         }
     }
     val said = state.said ?: return
@@ -110,8 +110,8 @@ fun SaidBar(state: FieldState, field: FieldModel) {
         color = ink, style = MaterialTheme.typography.bodyLarge,
     )
     state.written?.let { path ->
-        ActionTile(stringResource(R.string.share), "work.share", Modifier.fillMaxWidth().padding(Spacing.page, Spacing.apart), Weight.PRIMARY) {
-            if (!sharing.hand(path)) field.say(noApp, refused = true)
+        ActionTile(words.share, "work.share", Modifier.fillMaxWidth().padding(Spacing.page, Spacing.apart), Weight.PRIMARY) {
+            if (!sharing.hand(path)) field.say(words.noApp, refused = true)
         }
     }
 }

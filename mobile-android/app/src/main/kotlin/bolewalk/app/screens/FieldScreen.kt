@@ -24,10 +24,8 @@ import androidx.compose.ui.ExperimentalComposeUiApi
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.platform.LocalContext
 import androidx.compose.ui.platform.testTag
-import androidx.compose.ui.res.stringResource
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.semantics.testTagsAsResourceId
-import bolewalk.app.R
 import bolewalk.app.device.LocalDevice
 import bolewalk.app.field.FieldModel
 import bolewalk.app.field.FieldState
@@ -37,6 +35,7 @@ import bolewalk.app.look.Hand
 import bolewalk.app.look.FormHand
 import bolewalk.app.look.LocalForm
 import bolewalk.app.look.LocalPalette
+import bolewalk.app.look.LocalWords
 import bolewalk.app.look.Spacing
 import bolewalk.app.look.Told
 import bolewalk.app.screens.anchor.anchorPage
@@ -89,7 +88,7 @@ private fun PageScreen(state: FieldState, hand: Hand, field: FieldModel) = Colum
         Modifier.weight(1f).fillMaxWidth().testTag("page"), contentPadding = PaddingValues(Spacing.page),
         verticalArrangement = Arrangement.spacedBy(Spacing.inside),
     ) {
-        if (page == null) part("opening") { Told(state.trouble ?: stringResource(R.string.opening)) } else pageItems(page, hand)
+        if (page == null) part("opening") { Told(state.trouble ?: LocalWords.current.opening) } else pageItems(page, hand)
     }
     SaidBar(state, field)
     if (page != null) FootBar(page, hand, state.reader.leftHand)

@@ -15,10 +15,8 @@ import androidx.compose.runtime.Composable
 import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.platform.testTag
-import androidx.compose.ui.res.stringResource
 import androidx.compose.ui.semantics.heading
 import androidx.compose.ui.semantics.semantics
-import bolewalk.app.R
 import bolewalk.app.field.FieldModel
 import bolewalk.app.field.FieldState
 import bolewalk.app.field.FilledOffer
@@ -26,6 +24,7 @@ import bolewalk.app.look.ActionTile
 import bolewalk.app.look.Card
 import bolewalk.app.look.FieldInput
 import bolewalk.app.look.LocalPalette
+import bolewalk.app.look.LocalWords
 import bolewalk.app.look.Sign
 import bolewalk.app.look.Spacing
 import bolewalk.app.look.Weight
@@ -34,7 +33,7 @@ import bolewalk.app.look.Weight
 @Composable
 fun FormScreen(form: FilledOffer, state: FieldState, field: FieldModel) = Column(Modifier.fillMaxSize().testTag("form")) {
     Row(Modifier.fillMaxWidth().padding(Spacing.apart), Arrangement.spacedBy(Spacing.apart), Alignment.CenterVertically) {
-        IconTile(Sign.CLOSE, stringResource(R.string.close), "form.close") { field.close() }
+        IconTile(Sign.CLOSE, LocalWords.current.close, "form.close") { field.close() }
         Text(form.offer.words, Modifier.weight(1f).semantics { heading() }, style = MaterialTheme.typography.titleLarge)
     }
     Column(
@@ -48,5 +47,5 @@ fun FormScreen(form: FilledOffer, state: FieldState, field: FieldModel) = Column
     }
     SaidBar(state, field)
     HorizontalDivider(color = LocalPalette.current.edge)
-    ActionTile(stringResource(R.string.confirm), "form.confirm", Modifier.fillMaxWidth().padding(Spacing.apart), Weight.PRIMARY, onClick = field::confirm)
+    ActionTile(LocalWords.current.keep, "form.confirm", Modifier.fillMaxWidth().padding(Spacing.apart), Weight.PRIMARY, onClick = field::confirm)
 }

@@ -12,13 +12,12 @@ import androidx.compose.material3.Text
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.platform.testTag
-import androidx.compose.ui.res.stringResource
 import androidx.compose.ui.semantics.heading
 import androidx.compose.ui.semantics.semantics
-import bolewalk.app.R
 import bolewalk.app.field.FieldModel
 import bolewalk.app.field.HandedIn
 import bolewalk.app.look.ActionTile
+import bolewalk.app.look.LocalWords
 import bolewalk.app.look.Spacing
 import bolewalk.app.look.Told
 import bolewalk.app.look.Weight
@@ -29,9 +28,9 @@ fun HandedInScreen(handed: HandedIn, field: FieldModel) = Column(
     Modifier.fillMaxSize().verticalScroll(rememberScrollState()).padding(Spacing.page).testTag("handed"),
     Arrangement.spacedBy(Spacing.between),
 ) {
-    Text(stringResource(R.string.handed_title), Modifier.semantics { heading() }, style = MaterialTheme.typography.titleLarge)
+    Text(LocalWords.current.handedTitle, Modifier.semantics { heading() }, style = MaterialTheme.typography.titleLarge)
     if (handed.name.isNotEmpty()) Text(handed.name, style = MaterialTheme.typography.titleMedium)
-    Told(stringResource(R.string.handed_what))
-    ActionTile(stringResource(R.string.handed_take), "handed.take", Modifier.fillMaxWidth(), Weight.PRIMARY) { field.takeHandedIn() }
-    ActionTile(stringResource(R.string.handed_leave), "handed.leave", Modifier.fillMaxWidth(), Weight.QUIET) { field.leaveHandedIn() }
+    Told(LocalWords.current.handedWhat)
+    ActionTile(LocalWords.current.handedTake, "handed.take", Modifier.fillMaxWidth(), Weight.PRIMARY) { field.takeHandedIn() }
+    ActionTile(LocalWords.current.handedLeave, "handed.leave", Modifier.fillMaxWidth(), Weight.QUIET) { field.leaveHandedIn() }
 }

@@ -2,7 +2,6 @@ package bolewalk.app.device
 
 import androidx.compose.ui.test.hasTestTag
 import androidx.compose.ui.test.junit4.createEmptyComposeRule
-import bolewalk.app.R
 import bolewalk.app.Walk
 import bolewalk.app.app
 import bolewalk.book.EntryValue
@@ -35,12 +34,12 @@ class InputsTest {
         walk.tap("tree.lean/sense")
         assertEquals(EntryValue.Tilt(5.0), walk.entered("tree.lean"))
         walk.tap("tree.lean/aim")
-        assertTrue(walk.sees(app.getString(R.string.sight_lacking)))
+        assertTrue(walk.sees(walk.state.words.sightLacking))
         walk.tap("tree.lean/sense")
         assertEquals(EntryValue.Tilt(4.0), walk.entered("tree.lean"))
         held.say(Heard.Lacking)
         walk.settle()
-        assertTrue(walk.sees(app.getString(R.string.no_sensor)))
+        assertTrue(walk.sees(walk.state.words.noSensor))
         walk.type("tree.lean", "6")
         assertEquals(EntryValue.Number("6"), walk.entered("tree.lean"))
         walk.end()
@@ -69,11 +68,11 @@ class InputsTest {
 
     @Test fun aPositionThatIsOffOrRefusedShowsTheWayOn() {
         val walk = onASite().tap("tree.add").tap("tree.position/sense")
-        assertTrue(walk.sees(app.getString(R.string.position_waiting)))
-        for ((heard, words) in mapOf(Heard.Off to R.string.position_off, Heard.Refused to R.string.position_refused)) {
+        assertTrue(walk.sees(walk.state.words.positionWaiting))
+        for ((heard, words) in with(walk.state.words) { mapOf(Heard.Off to positionOff, Heard.Refused to positionRefused) }) {
             place.say(heard)
             walk.settle()
-            assertTrue(walk.sees(app.getString(words)))
+            assertTrue(walk.sees(words))
             assertTrue(walk.exists(hasTestTag("tree.position/settings")))
         }
         place.say(Heard.Value(PlaceFix(42.1, -73.5, 4.0, 7)))

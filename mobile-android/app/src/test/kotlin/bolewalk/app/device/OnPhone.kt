@@ -17,7 +17,7 @@ import org.robolectric.android.controller.ActivityController
 class OnPhone {
     val controller: ActivityController<ComponentActivity> = Robolectric.buildActivity(ComponentActivity::class.java).create()
     val window: ComponentActivity = controller.get()
-    val field = FieldModel(app.keeper, SavedStateHandle(), Papers(File(app.cacheDir, "handed"), "written"))
+    val field = FieldModel(app.keeper, SavedStateHandle(), Papers(File(app.cacheDir, "handed")))
     val device = phoneDevice(window, field)
 
     init {

@@ -6,7 +6,6 @@ import android.content.Intent
 import android.content.pm.PackageManager
 import android.net.Uri
 import android.provider.MediaStore
-import bolewalk.app.R
 import bolewalk.app.app
 import bolewalk.book.CommandKind
 import bolewalk.book.EntryValue
@@ -74,7 +73,7 @@ class PhotosTest {
         val asked = shadowOf(phone.window).lastRequestedPermission
         assertEquals(listOf(CAMERA), asked.requestedPermissions.toList())
         phone.answer(asked.requestCode, asked.requestedPermissions, PackageManager.PERMISSION_DENIED)
-        assertEquals(app.getString(R.string.camera_refused), phone.said())
+        assertEquals(phone.field.words.cameraRefused, phone.said())
         // The way on needs no permission.
         phone.device.files.picture(path)
         val bytes = byteArrayOf(9, 8, 7)
@@ -96,7 +95,7 @@ class PhotosTest {
         val huge = fileOfAnotherApp("film.mp4", 2L shl 30) { Endless() }
         shadowOf(phone.window).receiveResult(asked, Activity.RESULT_OK, Intent().setData(huge))
         phone.settle { phone.said() != null }
-        assertEquals(app.getString(R.string.too_large), phone.said())
+        assertEquals(phone.field.words.tooLarge, phone.said())
         assertNull(phone.drafted())
         assertTrue(phone.field.state.value.form != null)
     }

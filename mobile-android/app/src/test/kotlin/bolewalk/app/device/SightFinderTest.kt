@@ -10,12 +10,13 @@ import androidx.compose.ui.test.assertIsDisplayed
 import androidx.compose.ui.test.junit4.createAndroidComposeRule
 import androidx.compose.ui.test.onNodeWithTag
 import androidx.compose.ui.test.onNodeWithText
-import bolewalk.app.R
 import bolewalk.app.SenseDouble
 import bolewalk.app.app
 import bolewalk.app.look.BolewalkTheme
 import bolewalk.app.look.LightPalette
+import bolewalk.app.look.LocalWords
 import bolewalk.app.look.SightFinder
+import bolewalk.book.wordsOfShell
 import org.junit.Assert.assertEquals
 import org.junit.Rule
 import org.junit.Test
@@ -27,6 +28,7 @@ import org.robolectric.RobolectricTestRunner
 class SightFinderTest {
     @get:Rule val rule = createAndroidComposeRule<ComponentActivity>()
     private val seen = SenseDouble<SightPicture>()
+    private val words = wordsOfShell("en")
 
     private fun textureIn(view: View): TextureView? = when (view) {
         is TextureView -> view
@@ -42,7 +44,7 @@ class SightFinderTest {
             override fun watch(on: SurfaceTexture, hear: (Heard<SightPicture>) -> Unit) = seen.listen(hear)
         }
         val device = with(phone.device) { Device(position, held, camera, files, sharing, sight, settings) }
-        rule.setContent { CompositionLocalProvider(LocalDevice provides device) { BolewalkTheme(LightPalette) { SightFinder("12.5°", "finder") } } }
+        rule.setContent { CompositionLocalProvider(LocalDevice provides device, LocalWords provides words) { BolewalkTheme(LightPalette) { SightFinder("12.5°", "finder") } } }
         rule.waitForIdle()
     }
 
@@ -59,12 +61,10 @@ class SightFinderTest {
         rule.waitForIdle()
         val size = rule.onNodeWithTag("finder").fetchSemanticsNode().size
         assertEquals(0.75, size.width.toDouble() / size.height, 0.01)
-        for ((heard, words) in listOf(
-            Heard.Off to R.string.sight_off, Heard.Refused to R.string.sight_refused, Heard.Lacking to R.string.sight_lacking,
-        )) {
+        for ((heard, said) in with(words) { listOf(Heard.Off to sightOff, Heard.Refused to sightRefused, Heard.Lacking to sightLacking) }) {
             rule.runOnUiThread { seen.say(heard) }
             rule.waitForIdle()
-            rule.onNodeWithText(app.getString(words)).assertIsDisplayed()
+            rule.onNodeWithText(said).assertIsDisplayed()
         }
     }
 }
