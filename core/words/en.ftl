@@ -241,6 +241,7 @@ position-average = { $at } ± { $accuracy } · { $count ->
     [one] one fix
    *[other] { $count } fixes
 }
+position-on-plan = { $at } ± { $accuracy } · tapped on the plan, house value
 position-waiting = No position yet. Step into the open and wait, or type it from the plan.
 fix-no-number = { $count ->
     [one] One fix held no numbers.
@@ -629,6 +630,7 @@ fault-missing-field = The field “{ $allowed }” is missing. Add it.
 fault-does-not-fit = This does not fit the form of the file.
 fault-not-json = This is not valid JSON. Mend it at this place first; other faults can only be found after that.
 fault-not-geojson = This is not a GeoJSON file. Save the shapes as GeoJSON and try again.
+fault-file-at-zero = This shape has a corner at 0, 0, which programs write where they have no position. Put it right in the program that made the file.
 fault-no-shapes = There is no polygon, line or point in this file.
 fault-not-utf8 = This is not text in UTF-8. Save the file as UTF-8 and try again.
 fault-file-too-large = This file is too large to be read.
@@ -655,7 +657,7 @@ fault-needed = This is needed. Enter it.
 fault-not-whole = This has to be a whole number.
 fault-no-position = This is no position on Earth. Wait for a fix and take it again.
 fault-no-fix-yet = There is no position yet. Step into the open and wait, or type it from the plan.
-fault-fix-at-zero = The phone gave 0, 0: it has no position yet. Step into the open and wait, or type it from the plan.
+fault-fix-at-zero = The phone gave 0, 0: it has no position yet. Step into the open and wait, tap it on the plan, or type it from there.
 fault-fix-too-coarse = This fix is too far off to tell one tree from another. Step into the open and wait, or type the position from the plan.
 fault-not-a-place = This cannot be read as latitude and longitude. Write it like { $allowed }.
 fault-no-reading = The sensor gave no value. Hold the phone still and take it again, or type the value.
@@ -667,6 +669,8 @@ fault-climbs-with-self = Nobody climbs alone. Name who stayed within reach.
 fault-name-twice = Another code has this name. Two tiles with one name cannot be told apart.
 fault-rules-cross = The two values that belong together would meet or cross. Change the other one first.
 fault-signs-off-self = Nobody signs off an own skill. Name the person who confirmed it.
+fault-off-the-plan = This lies off the plan. Tap within it.
+fault-plan-too-small = At this size a finger covers too much ground: { $found }, at most { $allowed }. Make the plan larger, then tap again.
 fault-nothing-to-draw = There is nothing to draw yet. Take a position for the plan, a height for the side view, a girth for the section.
 fault-nothing-to-undo = There is nothing to take back here.
 fault-nothing-to-redo = There is nothing to do again here.
@@ -1208,6 +1212,8 @@ rule-row-measure-mallet-dull_high = Dull under the mallet: thickest wall over ra
 rule-row-measure-mallet-hollow_low = Hollow under the mallet: thinnest wall over radius
 rule-row-measure-mallet-hollow_high = Hollow under the mallet: thickest wall over radius
 rule-row-measure-position-outlier_mads = A fix this many usual deviations off the middle is left out
+rule-row-measure-position-tap_mm = A finger on the plan is this far off on the screen
+rule-row-measure-position-plan_m = What the plan shows is known this well
 rule-row-measure-height_check_spreads = A height this many spreads off the usual one is asked about
 rule-row-check-carries_days = How long a full check carries on when the parts that change are looked at anew
 rule-row-wood-confirmed_cv = Spread of a strength read in a published table
@@ -2217,6 +2223,8 @@ legend-keep-out = Keep clear while work goes on
 legend-line = Overhead line
 legend-approach = Strip along the line that nobody and nothing enters
 legend-accuracy = How well the position is known
+legend-me = You are here
+legend-entered = Entered now
 legend-target = Place people use
 plan-north = N
 

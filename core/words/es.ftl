@@ -268,6 +268,7 @@ position-average = { $at } ± { $accuracy } · { $count ->
     [one] una lectura
    *[other] { $count } lecturas
 }
+position-on-plan = { $at } ± { $accuracy } · tocado en el plano, valor propio
 position-waiting = Sin posición todavía. Salir a un claro y esperar, o escribirla a partir del plano.
 fix-no-number = { $count ->
     [one] Una lectura no traía números.
@@ -656,6 +657,7 @@ fault-missing-field = Falta el campo “{ $allowed }”. Añadirlo.
 fault-does-not-fit = Esto no encaja en la forma del archivo.
 fault-not-json = Esto no es JSON válido. Corregir primero este punto; los demás fallos solo se ven después.
 fault-not-geojson = Esto no es un archivo GeoJSON. Guardar las formas como GeoJSON e intentarlo de nuevo.
+fault-file-at-zero = Esta forma tiene una esquina en 0, 0, lo que escriben los programas cuando no tienen posición. Corregirlo en el programa que hizo el archivo.
 fault-no-shapes = En este archivo no hay ningún polígono, línea ni punto.
 fault-not-utf8 = Esto no es texto en UTF-8. Guardar el archivo como UTF-8 y volver a intentarlo.
 fault-file-too-large = Este archivo es demasiado grande para leerlo.
@@ -682,7 +684,7 @@ fault-needed = Esto hace falta. Anotarlo.
 fault-not-whole = Tiene que ser un número entero.
 fault-no-position = Esto no es una posición en la Tierra. Esperar a tener señal y tomarla de nuevo.
 fault-no-fix-yet = Todavía no hay posición. Salir a un claro y esperar, o escribirla a partir del plano.
-fault-fix-at-zero = El teléfono dio 0, 0: aún no tiene posición. Salir a un claro y esperar, o escribirla a partir del plano.
+fault-fix-at-zero = El teléfono dio 0, 0: aún no tiene posición. Salir a un claro y esperar, tocarla en el plano o escribirla a partir de él.
 fault-fix-too-coarse = Esta lectura es demasiado imprecisa para distinguir un árbol de otro. Salir a un claro y esperar, o escribir la posición a partir del plano.
 fault-not-a-place = Esto no se puede leer como latitud y longitud. Escribirlo así: { $allowed }.
 fault-no-reading = El sensor no dio ningún valor. Mantener quieto el teléfono y tomarlo de nuevo, o escribir el valor.
@@ -694,6 +696,8 @@ fault-signs-off-self = Nadie se habilita a sí mismo. Nombrar a la persona que l
 fault-climbs-with-self = Nadie trepa a solas. Nombrar a quien estuvo al alcance.
 fault-name-twice = Otro código tiene este nombre. No se distinguirían dos botones con el mismo nombre.
 fault-rules-cross = Los dos valores que van juntos se tocarían o se cruzarían. Cambiar antes el otro.
+fault-off-the-plan = Esto queda fuera del plano. Tocar dentro de él.
+fault-plan-too-small = A este tamaño un dedo cubre demasiado terreno: { $found }, como mucho { $allowed }. Ampliar el plano y tocar de nuevo.
 fault-nothing-to-draw = Todavía no hay nada que dibujar. Tomar una posición para el plano, una altura para la vista lateral, un perímetro para la sección.
 fault-nothing-to-undo = Aquí no hay nada que deshacer.
 fault-nothing-to-redo = Aquí no hay nada que rehacer.
@@ -1235,6 +1239,8 @@ rule-row-measure-mallet-dull_high = Apagado bajo el mazo: pared más gruesa entr
 rule-row-measure-mallet-hollow_low = Hueco bajo el mazo: pared más delgada entre radio
 rule-row-measure-mallet-hollow_high = Hueco bajo el mazo: pared más gruesa entre radio
 rule-row-measure-position-outlier_mads = Una posición a tantas desviaciones usuales del centro se descarta
+rule-row-measure-position-tap_mm = Un dedo en el plano se desvía esto en la pantalla
+rule-row-measure-position-plan_m = Lo que muestra el plano se conoce con esta precisión
 rule-row-measure-height_check_spreads = Por una altura a tantas dispersiones de la usual se pregunta
 rule-row-check-carries_days = Cuánto vale una revisión completa si se vuelven a mirar las partes que cambian
 rule-row-wood-confirmed_cv = Dispersión de una resistencia leída en una tabla publicada
@@ -2244,6 +2250,8 @@ legend-keep-out = Dejar libre mientras se trabaja
 legend-line = Línea aérea
 legend-approach = Franja a lo largo de la línea en la que no entra nadie ni nada
 legend-accuracy = Precisión de la posición
+legend-me = Usted, ahora
+legend-entered = Lo que se anota ahora
 legend-target = Lugar que usa la gente
 plan-north = N
 

@@ -11,6 +11,7 @@ mod long_work;
 mod managed;
 mod measuring;
 mod offers;
+mod on_plan;
 mod packs;
 mod speed;
 mod taps;

@@ -95,6 +95,10 @@ pub enum StyleRole {
     OnSymbol,
     /// Bare paper in the colour of the ground, hiding what lies beneath it.
     Paper,
+    /// Where the person is who holds the phone.
+    Me,
+    /// What is being entered and not kept yet.
+    Entered,
 }
 
 /// A point symbol; each is told from the others by its form alone.
@@ -139,6 +143,10 @@ pub enum PointSymbol {
     Cross,
     /// An arrow, pointing up unless turned.
     Arrow,
+    /// The person who holds the phone.
+    Me,
+    /// A corner being entered.
+    Corner,
 }
 
 /// Which part of a text sits at its place.

@@ -24,6 +24,20 @@ pub fn under_finger(drawing: &Drawing, at: Spot, reach_pt: f64) -> Option<String
         })
 }
 
+/// The id of the nearest symbol or text within a finger's reach whose id is `wanted`, whatever else
+/// lies there.
+pub fn point_under_finger(
+    drawing: &Drawing,
+    at: Spot,
+    reach_pt: f64,
+    wanted: impl Fn(&str) -> bool,
+) -> Option<String> {
+    let reach_m = reach_pt * metres_per_point(drawing.scale);
+    let marks = drawing.marks.iter().rev();
+    let wanted = marks.filter(|mark| wanted(about(mark)));
+    nearest(wanted, reach_m, |mark| point_distance_m(mark, at))
+}
+
 fn nearest<'a>(
     marks: impl Iterator<Item = &'a DrawnMark>,
     reach_m: f64,

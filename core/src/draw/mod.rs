@@ -38,8 +38,9 @@ pub use frame::{
     BarUnit, DrawnFrame, TextWidth, estimated_width_pt, metres_per_point, symbol_extent,
     text_extent,
 };
-pub use hit::under_finger;
+pub use hit::{point_under_finger, under_finger};
 pub use plan::{LaidOut, plan, plan_part};
+pub use plan_fit::plan_ground;
 pub use plan_input::{PlanArea, PlanDistance, PlanInput, PlanLine, PlanTarget, PlanTree, PlanZone};
 pub use profile::{KeepClearMark, PERSON_M, ProfileInput, ProfileMark, ProfileMarkKind, profile};
 pub use section::{SectionInput, WallMark, WallOpening, WeakestMark, section};

@@ -2,8 +2,19 @@
 
 use super::drawing::{DrawnExtent, Spot};
 use super::easel::Easel;
-use super::frame::{DrawnFrame, metres_per_point};
+use super::frame::{DrawnFrame, frame_extent, metres_per_point};
 use super::plan_input::{PlanArea, PlanInput, PlanTarget};
+
+/// The rectangle in metres that the plan of the whole site fills in `frame`, and its scale, without
+/// laying it out.
+pub fn plan_ground(input: &PlanInput, frame: &DrawnFrame) -> (DrawnExtent, f64) {
+    let (input, frame) = (input.finite(), frame.held());
+    let whole = whole_extent(&input);
+    let scale = scale_around(whole, &frame);
+    let frame = cut_frame(&frame, scale, whole);
+    let foot_pt = Easel::foot_pt(&frame);
+    (frame_extent(&frame, scale, whole.middle(), foot_pt), scale)
+}
 
 /// What a plan of the whole site must show: property, trees, crowns, zones and the places of
 /// targets. Lines, roads and outlines that run on are cut at its edge.

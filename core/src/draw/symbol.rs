@@ -44,6 +44,15 @@ pub fn shape_of(symbol: PointSymbol) -> SymbolShape {
             vec![at(&[(0.0, 0.48), (0.3, -0.02), (-0.3, -0.02)])],
             vec![at(&[(0.0, 0.0), (0.0, -0.45)])],
         ),
+        PointSymbol::Me => (me(), vec![]),
+        PointSymbol::Corner => (
+            vec![],
+            vec![
+                closed(square(0.3)),
+                at(&[(-0.45, 0.0), (0.45, 0.0)]),
+                at(&[(0.0, -0.45), (0.0, 0.45)]),
+            ],
+        ),
     };
     SymbolShape {
         symbol,
@@ -203,6 +212,21 @@ fn parking() -> Vec<Vec<Spot>> {
     ]
 }
 
+/// A person: a head over shoulders.
+fn me() -> Vec<Vec<Spot>> {
+    let head = polygon(16, 0.17, 0.0);
+    let raised = head.into_iter().map(|s| Spot::new(s.x_m, s.y_m + 0.31));
+    let body = [
+        (-0.3, -0.48),
+        (0.3, -0.48),
+        (0.3, -0.1),
+        (0.14, 0.08),
+        (-0.14, 0.08),
+        (-0.3, -0.1),
+    ];
+    vec![raised.collect(), at(&body)]
+}
+
 fn tie_in() -> Vec<Vec<Spot>> {
     vec![
         closed(
@@ -220,7 +244,7 @@ fn tie_in() -> Vec<Vec<Spot>> {
 mod tests {
     use super::*;
 
-    const ALL: [PointSymbol; 18] = [
+    const ALL: [PointSymbol; 20] = [
         PointSymbol::TreePlain,
         PointSymbol::TreeNoStop,
         PointSymbol::TreeLimited,
@@ -239,6 +263,8 @@ mod tests {
         PointSymbol::Finding,
         PointSymbol::Cross,
         PointSymbol::Arrow,
+        PointSymbol::Me,
+        PointSymbol::Corner,
     ];
 
     #[test]

@@ -3,7 +3,7 @@
 use serde_json::{Value, json};
 
 use super::fill::defect;
-use super::position::{mean_fix, on_earth, one_fix, typed_place};
+use super::position::{mean_fix, on_earth, one_fix, tapped_place, typed_place};
 use crate::error::BookError;
 use crate::pages::{Ask, AskKind, CommandKind, Entry, EntryValue, SizeClass, asks_of, choice_ids};
 use crate::record::{Fault, LatLon, NumberField, Quantity};
@@ -201,6 +201,20 @@ fn value_of(ask: &Ask, value: &EntryValue, words: &Words) -> Result<Value, Misre
                 lon_deg: *lon_deg,
             };
             one_fix(ask.id, at, *accuracy_m, words)?
+        }
+        (
+            AskKind::Fix,
+            EntryValue::OnPlan {
+                lat_deg,
+                lon_deg,
+                accuracy_m,
+            },
+        ) => {
+            let at = LatLon {
+                lat_deg: *lat_deg,
+                lon_deg: *lon_deg,
+            };
+            tapped_place(ask.id, at, *accuracy_m, words)?
         }
         (AskKind::Fix, EntryValue::Fixes { fixes, .. }) => match fixes.as_slice() {
             [mean] => mean_fix(ask.id, mean)?,

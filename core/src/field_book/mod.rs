@@ -14,6 +14,7 @@
 //! | `long_work`, `papers`, `bring_in`, `pack` | long work |
 //! | `measuring` | heights, leans, girths from what was aimed at |
 //! | `rehearse`, `suggest`, `position` | what would be recorded; searches; fixes averaged |
+//! | `on_plan` | a finger on the plan, and what is laid over it |
 //! | `long_work`, `papers`, `bring_in` | long work |
 
 mod act;
@@ -37,6 +38,7 @@ mod long_work;
 mod measuring;
 mod notices;
 mod object;
+mod on_plan;
 pub mod pack;
 mod papers;
 mod permission;

@@ -338,7 +338,7 @@ impl FieldBook {
     }
 
     /// Does something under the lock. Damage met on the way is repaired as at opening, and told.
-    fn with<T>(
+    pub(super) fn with<T>(
         &self,
         act: impl FnOnce(&mut Inner) -> Result<T, BookError>,
     ) -> Result<T, BookError> {

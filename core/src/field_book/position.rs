@@ -104,14 +104,20 @@ impl Inner {
     }
 
     /// The site that a record is or lies in.
-    fn site_around(&self, about: &Id) -> Option<Id> {
+    pub(super) fn site_around(&self, about: &Id) -> Option<Id> {
         let reader = self.store.read();
-        [Noun::Site, Noun::Tree, Noun::Target, Noun::Inspection]
-            .into_iter()
-            .find_map(|noun| {
-                let found = reader.whereabouts(noun, about).ok().flatten()?;
-                found.site
-            })
+        [
+            Noun::Site,
+            Noun::Tree,
+            Noun::Target,
+            Noun::OverheadLine,
+            Noun::Inspection,
+        ]
+        .into_iter()
+        .find_map(|noun| {
+            let found = reader.whereabouts(noun, about).ok().flatten()?;
+            found.site
+        })
     }
 }
 
@@ -237,6 +243,24 @@ pub(super) fn mean_fix(input: &str, mean: &SensedFix) -> Result<Value, Fault> {
     };
     on_earth(input, at)?;
     Ok(position(at, mean.accuracy_m, "averaged_fixes"))
+}
+
+/// A place tapped on the plan, with the accuracy that the plan gave it.
+pub(super) fn tapped_place(
+    input: &str,
+    at: LatLon,
+    accuracy_m: f64,
+    words: &Words,
+) -> Result<Value, Fault> {
+    // A tap without its accuracy would pass for a better one.
+    if !ACCURACY_M.allows(accuracy_m) {
+        return Err(Fault::new("fault.no-position", input, "", ""));
+    }
+    let mut place = one_fix(input, at, Some(accuracy_m), words)?;
+    if let Some(fields) = place.as_object_mut() {
+        fields.insert("method".to_owned(), json!("map"));
+    }
+    Ok(place)
 }
 
 /// A position that somebody typed, read off a map or a plan; nobody knows how far off it is.

@@ -117,19 +117,17 @@ impl Inner {
         which: &DrawingAddress,
         zoom: u32,
     ) -> Result<Drawing, BookError> {
-        let (noun, id) = match which {
-            DrawingAddress::SitePlan { site } => (Noun::Site, site),
+        let site = match which {
+            DrawingAddress::SitePlan { site } => self.site_with_plan(site)?,
             DrawingAddress::TreeSide { tree } | DrawingAddress::TreeZones { tree } => {
-                (Noun::Tree, tree)
+                self.site_of(Noun::Tree, tree)?
             }
-            DrawingAddress::SectionThrough { section } => (Noun::StemSection, section),
+            DrawingAddress::SectionThrough { section } => {
+                self.site_of(Noun::StemSection, section)?
+            }
         };
-        let site = self.site_of(noun, id)?;
         self.on_site(&site, None, |desk, _| {
-            drawing_of(desk, which, zoom).ok_or_else(|| {
-                let fault = Fault::new("fault.nothing-to-draw", "", "", "");
-                BookError::refused(fault)
-            })
+            drawing_of(desk, which, zoom).ok_or_else(nothing_to_draw)
         })
     }
 
@@ -139,7 +137,7 @@ impl Inner {
     }
 
     /// A page of a site, or of a tree on it.
-    fn on_site<T>(
+    pub(super) fn on_site<T>(
         &mut self,
         site: &Id,
         tree: Option<&Id>,
@@ -186,6 +184,11 @@ impl Inner {
         };
         make(&desk, &judged)
     }
+}
+
+/// Nobody took what it is drawn from.
+pub(super) fn nothing_to_draw() -> BookError {
+    BookError::refused(Fault::new("fault.nothing-to-draw", "", "", ""))
 }
 
 fn paths(folder: &Path, file: &str) -> PhotoPaths {

@@ -54,7 +54,7 @@ fn here(entered: &Entered) -> Option<Position> {
 }
 
 /// How a list of so many points is meant where nobody says.
-fn usual_form(points: usize) -> GroundForm {
+pub(super) fn usual_form(points: usize) -> GroundForm {
     match points {
         0 | 1 => GroundForm::Spot,
         2 => GroundForm::Way,

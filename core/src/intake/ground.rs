@@ -140,6 +140,9 @@ fn sound(points: &[Position], form: GroundForm, place: &str) -> Result<Vec<LatLo
                 "−180 to 180, −90 to 90",
             ));
         }
+        if *lat_deg == 0.0 && *lon_deg == 0.0 {
+            return Err(Fault::new("fault.file-at-zero", place, "", ""));
+        }
         sound.push(LatLon {
             lat_deg: *lat_deg,
             lon_deg: *lon_deg,
@@ -230,6 +233,8 @@ mod tests {
         assert_eq!(code(&metres), "fault.not-degrees");
         let bow_tie = feature("Polygon", "[[[0,1],[1,2],[0,2],[1,1],[0,1]]]", "null");
         assert_eq!(code(&bow_tie), "fault.ring-crosses-itself");
+        let nowhere = feature("LineString", "[[0,0],[-71.13,42.33]]", "null");
+        assert_eq!(code(&nowhere), "fault.file-at-zero");
         let short = feature("LineString", "[[0,1]]", "null");
         assert!(["fault.too-few", "fault.not-geojson"].contains(&code(&short).as_str()));
     }

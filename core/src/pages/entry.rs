@@ -82,6 +82,15 @@ pub enum EntryValue {
         /// out, for a phone hands out old fixes first.
         since_ms: i64,
     },
+    /// A place tapped on the plan, as `place_on_plan` gave it.
+    OnPlan {
+        /// Latitude in degrees.
+        lat_deg: f64,
+        /// Longitude in degrees.
+        lon_deg: f64,
+        /// Radius that holds the true place with 68 % probability, in metres.
+        accuracy_m: f64,
+    },
     /// A photo by its path.
     PhotoFile {
         /// The file.

@@ -68,7 +68,10 @@ pub use compare::{
 };
 pub use compared::{ComparedFinding, FindingFate};
 pub use desk::{PageDesk, PhotoPaths, Unsettled};
-pub use drawn::{DrawingAddress, MOST_ZOOM, drawing_of};
+pub use drawn::{
+    DrawingAddress, EnteredGround, MOST_ZOOM, PlaceOnPlan, PlanOverlay, drawing_of,
+    entered_on_plan, me_on_plan, place_on_plan, tree_on_plan,
+};
 pub use entry::{Entry, EntryValue, SensedFix};
 pub use finding::{FindingPage, GradeTile, finding_page};
 pub use forms::asks_of;

@@ -212,6 +212,15 @@ fn a_finger_finds_the_tree_then_the_crown() {
     assert_eq!(under_finger(&drawing, tree.at, 6.0), Some(tree.id.clone()));
     let nowhere = Spot::new(-4_000.0, 0.0);
     assert_eq!(under_finger(&drawing, nowhere, 6.0), None);
+    // The crown of a tree is no mark of it, and what nobody wants to be found is not.
+    let beside = Spot::new(tree.at.x_m + 0.5, tree.at.y_m);
+    let of = |id: &str| id == tree.id;
+    assert_eq!(
+        point_under_finger(&drawing, beside, 28.0, of),
+        Some(tree.id.clone())
+    );
+    assert_eq!(point_under_finger(&drawing, beside, 28.0, |_| false), None);
+    assert_eq!(point_under_finger(&drawing, nowhere, 28.0, of), None);
     let zones = zones(&one_tree_zones(), &PAPER, &estimated_width_pt).drawing;
     assert_eq!(
         under_finger(&zones, Spot::new(-27.0, -3.0), 4.0),

@@ -169,6 +169,8 @@ pub fn pen_of(role: StyleRole) -> Pen {
         StyleRole::Dimension => pen(SLATE, 0.6, full, (SLATE, 1.0)),
         StyleRole::SectionHeight => pen(BARK, 0.8, [3.0, 2.0], empty),
         StyleRole::KeepClear => pen(SIGNAL, 1.0, [4.0, 2.0], empty),
+        StyleRole::Me => pen(SLATE, 0.8, full, (SLATE, 1.0)),
+        StyleRole::Entered => pen(BARK, 1.6, full, (SIGNAL, 0.2)),
         StyleRole::OnSymbol | StyleRole::Paper => pen(WHITE, 0.0, full, (WHITE, 1.0)),
     }
 }

@@ -112,6 +112,10 @@ rules! {
     MeasureMalletHollowHigh = "measure.mallet.hollow_high",
     /// A fix further than this many median absolute deviations from the median is left out.
     MeasurePositionOutlierMads = "measure.position.outlier_mads",
+    /// How far a gloved finger is off on a plan, in millimetres of the screen.
+    MeasurePositionTapMm = "measure.position.tap_mm",
+    /// How well the plan itself is known, unless its trees say worse.
+    MeasurePositionPlanM = "measure.position.plan_m",
     /// An entered height this many spreads off the species' usual height for its diameter is asked about, never refused.
     MeasureHeightCheckSpreads = "measure.height_check_spreads",
     /// Spread of a green bending strength read in a published table.

@@ -1,10 +1,15 @@
 //! The drawings of the pages, laid out for a phone's screen.
 
+mod on_plan;
 mod plan;
 mod section;
 mod side;
 mod zones;
 
+pub use on_plan::{
+    EnteredGround, PlaceOnPlan, PlanOverlay, entered_on_plan, me_on_plan, place_on_plan,
+    tree_on_plan,
+};
 pub(super) use section::section_of;
 
 use serde::{Deserialize, Serialize};
@@ -20,7 +25,7 @@ use crate::words::UnitSystem;
 pub enum DrawingAddress {
     /// The plan of a site: trees with their verdicts, crowns, zones, targets, lines.
     SitePlan {
-        /// The site.
+        /// The site, or a record that lies on it, such as a target or a tree.
         site: Id,
     },
     /// A tree from the side, with findings, anchors and sections.
@@ -81,7 +86,7 @@ fn bar_unit(desk: &PageDesk, quantity: Quantity) -> BarUnit {
 /// is drawn from.
 pub fn drawing_of(desk: &PageDesk, which: &DrawingAddress, zoom: u32) -> Option<Drawing> {
     match which {
-        DrawingAddress::SitePlan { .. } => plan::site_plan(desk, zoom),
+        DrawingAddress::SitePlan { .. } => plan::site_drawing(desk, zoom),
         DrawingAddress::TreeSide { tree } => side::tree_side(desk, tree, zoom),
         DrawingAddress::TreeZones { tree } => zones::tree_zones(desk, tree, zoom),
         DrawingAddress::SectionThrough { section } => section::section_through(desk, section, zoom),

@@ -16,13 +16,28 @@ use crate::words::{Said, Worded};
 
 /// From the radius that holds 68 % of fixes to the one that holds 95 %, for a circular normal
 /// distribution: √(ln 0.05 / ln 0.32).
-const TO_95_PERCENT: f64 = 1.621_5;
+pub(super) const TO_95_PERCENT: f64 = 1.621_5;
+
+/// What the plan of a site is drawn from.
+pub(super) struct SitePlan {
+    /// The plane that its metres lie in.
+    pub(super) plane: LocalPlane,
+    pub(super) input: PlanInput,
+}
+
+impl SitePlan {
+    /// Nothing where no position was taken.
+    pub(super) fn of(desk: &PageDesk) -> Option<SitePlan> {
+        let (site, judged) = desk.site?;
+        let plane = plane_of(site)?;
+        let input = plan_input(desk, site, judged, &plane);
+        Some(SitePlan { plane, input })
+    }
+}
 
 /// The plan of the site; nothing where no position was taken.
-pub(super) fn site_plan(desk: &PageDesk, zoom: u32) -> Option<Drawing> {
-    let (site, judged) = desk.site?;
-    let plane = plane_of(site)?;
-    let input = plan_input(desk, site, judged, &plane);
+pub(super) fn site_drawing(desk: &PageDesk, zoom: u32) -> Option<Drawing> {
+    let SitePlan { input, .. } = SitePlan::of(desk)?;
     Some(plan(&input, &frame(zoom), &width).drawing)
 }
 
