@@ -144,6 +144,12 @@ shell_words! {
     no_sensor,
     /// Adds a point to an outline.
     add_corner,
+    /// Opens the plan in a form, to tap a place on it.
+    tap_plan,
+    /// Closes the plan in a form.
+    close_plan,
+    /// What a tap on the plan does.
+    plan_wanted,
     /// Takes the last point of an outline away.
     drop_corner,
     /// How many points an outline has: `{$count}`.
