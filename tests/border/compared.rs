@@ -133,7 +133,12 @@ fn a_section_shows_where_it_is_weakest_while_it_is_read() {
     assert!(page().weakest.contains("show where it is weakest"));
     let drawing =
         |page: &bolewalk_core::pages::StemSectionPage| -> DrawingAddress { page.drawing.clone() };
-    let plain = hand.book.drawing(drawing(&page()), 0).unwrap().marks.len();
+    let plain = hand
+        .book
+        .drawing(drawing(&page()), 0, 100)
+        .unwrap()
+        .marks
+        .len();
     for (side, wall) in [(0.0, "25 cm"), (120.0, "25 cm"), (240.0, "4 cm")] {
         let reading = [
             ("reading.bearing", EntryValue::Bearing { degrees: side }),
@@ -149,7 +154,12 @@ fn a_section_shows_where_it_is_weakest_while_it_is_read() {
         read.weakest
     );
     assert_eq!(read.readings.len(), 3);
-    let marks = hand.book.drawing(drawing(&read), 0).unwrap().marks.len();
+    let marks = hand
+        .book
+        .drawing(drawing(&read), 0, 100)
+        .unwrap()
+        .marks
+        .len();
     assert!(
         marks > plain + 3,
         "the walls and the weakest direction are drawn"

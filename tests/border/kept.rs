@@ -102,7 +102,7 @@ fn drawings_are_drawn_from_what_was_taken_or_say_what_is_missing() {
     let hand = Hand::at(folder.path());
     let (site, tree, inspection) = hand.site_with_tree();
     let plan = || DrawingAddress::SitePlan { site: site.clone() };
-    let error = hand.book.drawing(plan(), 0).unwrap_err();
+    let error = hand.book.drawing(plan(), 0, 100).unwrap_err();
     let said = hand.book.words_of(error).unwrap();
     assert!(said.contains("Take a position"), "{said}");
     let here = EntryValue::Fix {
@@ -135,7 +135,7 @@ fn drawings_are_drawn_from_what_was_taken_or_say_what_is_missing() {
         DrawingAddress::SectionThrough { section },
     ] {
         for zoom in [0, 2] {
-            let drawing = hand.book.drawing(which.clone(), zoom).unwrap();
+            let drawing = hand.book.drawing(which.clone(), zoom, 100).unwrap();
             assert!(drawing.marks.len() > 3, "{which:?}");
             assert!(!drawing.described.is_empty());
         }

@@ -62,7 +62,7 @@ fn plan(hand: &Hand, about: &Id, zoom: u32) -> Drawing {
     let address = DrawingAddress::SitePlan {
         site: about.clone(),
     };
-    hand.book.drawing(address, zoom).unwrap()
+    hand.book.drawing(address, zoom, 100).unwrap()
 }
 
 fn tree_spot(drawing: &Drawing, tree: &Id) -> Spot {
@@ -74,7 +74,7 @@ fn tree_spot(drawing: &Drawing, tree: &Id) -> Spot {
 }
 
 fn tap(hand: &Hand, about: &Id, zoom: u32, at: Spot) -> Result<PlaceOnPlan, BookError> {
-    hand.book.place_on_plan(about.0.clone(), zoom, at)
+    hand.book.place_on_plan(about.0.clone(), zoom, at, 100)
 }
 
 fn laid_over(
@@ -172,7 +172,7 @@ fn what_is_off_the_plan_is_refused_in_words() {
         let refused = tap(&hand, &site, 0, at).unwrap_err();
         let said = hand.book.words_of(refused).unwrap();
         assert!(said.contains("off the plan"), "{said}");
-        let tree = hand.book.tree_on_plan(site.0.clone(), 0, at).unwrap();
+        let tree = hand.book.tree_on_plan(site.0.clone(), 0, at, 100).unwrap();
         assert_eq!(tree, None);
     }
     let unknown = Id("nobody".to_owned());
@@ -196,7 +196,7 @@ fn a_tree_is_found_by_its_mark_and_its_plan_from_whatever_lies_on_the_site() {
     let (site, tree) = site_with_plan(&hand);
     let drawing = plan(&hand, &site, 0);
     let at = tree_spot(&drawing, &tree);
-    let found = |at: Spot| hand.book.tree_on_plan(site.0.clone(), 0, at).unwrap();
+    let found = |at: Spot| hand.book.tree_on_plan(site.0.clone(), 0, at, 100).unwrap();
     assert_eq!(found(at), Some(PageAddress::Tree { tree: tree.clone() }));
     let m_per_pt = drawing.extent.width_m() / 360.0;
     let beside = |points: f64| Spot {
@@ -272,7 +272,7 @@ fn the_phone_stands_on_the_plan_where_its_fix_can_be_used() {
             accuracy_m: Some(accuracy_m),
             at_ms: 0,
         };
-        hand.book.me_on_plan(site.0.clone(), 0, fix).unwrap()
+        hand.book.me_on_plan(site.0.clone(), 0, fix, 100).unwrap()
     };
     let there = me(AT.0 + 0.0005, AT.1 + 0.0005, 4.0);
     let at = tree_spot(&plan(&hand, &site, 0), &tree);

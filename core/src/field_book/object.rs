@@ -18,7 +18,7 @@ use crate::draw::Drawing;
 use crate::error::BookError;
 use crate::intake::read_ground_at;
 use crate::pages::{
-    CommandKind, DrawingAddress, Entry, OfferedChoice, Page, PageAddress, SensedFix,
+    CommandKind, DrawingAddress, DrawnSize, Entry, OfferedChoice, Page, PageAddress, SensedFix,
 };
 use crate::record::Id;
 use crate::store::Store;
@@ -132,13 +132,20 @@ impl FieldBook {
     }
 
     /// A drawing, laid out for a phone's screen. Zoom step 0 shows all of it; each step doubles its
-    /// sides while letters stay, so that more words find room.
+    /// sides while letters stay, so that more words find room. `letters_pct` is the reader's text
+    /// size, 100 to 200 percent.
     ///
     /// # Errors
     /// `NotFound` for a record that is not there; `Refused` where nobody took what it is drawn
     /// from, such as a position.
-    pub fn drawing(&self, which: DrawingAddress, zoom: u32) -> Result<Drawing, BookError> {
-        self.with(|inner| inner.drawing(&which, zoom))
+    #[uniffi::method(default(letters_pct = 100))]
+    pub fn drawing(
+        &self,
+        which: DrawingAddress,
+        zoom: u32,
+        letters_pct: u32,
+    ) -> Result<Drawing, BookError> {
+        self.with(|inner| inner.drawing(&which, DrawnSize { zoom, letters_pct }))
     }
 
     /// Long work: writes the site summary of a site as PDF to `path`. The entries are those of its

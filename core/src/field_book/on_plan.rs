@@ -10,29 +10,31 @@ use super::target::usual_form;
 use crate::draw::Spot;
 use crate::error::BookError;
 use crate::pages::{
-    AskKind, CommandKind, EnteredGround, Entry, EntryValue, PageAddress, PlaceOnPlan, PlanOverlay,
-    SensedFix, asks_of, entered_on_plan, me_on_plan, place_on_plan, tree_on_plan,
+    AskKind, CommandKind, DrawnSize, EnteredGround, Entry, EntryValue, PageAddress, PlaceOnPlan,
+    PlanOverlay, SensedFix, asks_of, entered_on_plan, me_on_plan, place_on_plan, tree_on_plan,
 };
 use crate::record::{GroundForm, Id, LatLon, Noun, Position};
 
 #[uniffi::export]
 impl FieldBook {
-    /// The place at a spot of the plan's drawing at this zoom step, with the accuracy that a tap has
+    /// The place at a spot of the plan's drawing at this zoom step and text size, with the accuracy that a tap has
     /// there: what to enter as `EntryValue::OnPlan`, or as a corner of an outline.
     ///
     /// # Errors
     /// `NotFound` for a record that is on no site; `Refused` where there is no plan, for a spot that
     /// is no number or off the plan, and where the plan is too small to tap.
+    #[uniffi::method(default(letters_pct = 100))]
     pub fn place_on_plan(
         &self,
         site: String,
         zoom: u32,
         at: Spot,
+        letters_pct: u32,
     ) -> Result<PlaceOnPlan, BookError> {
         self.with(|inner| {
             let site = inner.site_with_plan(&Id(site))?;
             inner.on_site(&site, None, |desk, _| {
-                place_on_plan(desk, zoom, at)
+                place_on_plan(desk, DrawnSize { zoom, letters_pct }, at)
                     .ok_or_else(nothing_to_draw)?
                     .map_err(BookError::refused)
             })
@@ -44,16 +46,18 @@ impl FieldBook {
     ///
     /// # Errors
     /// `NotFound` for a record that is on no site.
+    #[uniffi::method(default(letters_pct = 100))]
     pub fn tree_on_plan(
         &self,
         site: String,
         zoom: u32,
         at: Spot,
+        letters_pct: u32,
     ) -> Result<Option<PageAddress>, BookError> {
         self.with(|inner| {
             let site = inner.site_with_plan(&Id(site))?;
             inner.on_site(&site, None, |desk, _| {
-                let found = tree_on_plan(desk, zoom, at);
+                let found = tree_on_plan(desk, DrawnSize { zoom, letters_pct }, at);
                 Ok(found.map(|tree| PageAddress::Tree { tree }))
             })
         })
@@ -64,16 +68,18 @@ impl FieldBook {
     ///
     /// # Errors
     /// `NotFound` for a record that is on no site; `Refused` where there is no plan.
+    #[uniffi::method(default(letters_pct = 100))]
     pub fn me_on_plan(
         &self,
         site: String,
         zoom: u32,
         fix: SensedFix,
+        letters_pct: u32,
     ) -> Result<PlanOverlay, BookError> {
         self.with(|inner| {
             let site = inner.site_with_plan(&Id(site))?;
             inner.on_site(&site, None, |desk, _| {
-                me_on_plan(desk, zoom, &fix).ok_or_else(nothing_to_draw)
+                me_on_plan(desk, DrawnSize { zoom, letters_pct }, &fix).ok_or_else(nothing_to_draw)
             })
         })
     }

@@ -11,8 +11,8 @@ use crate::error::BookError;
 use crate::judge::codebook::{Codebook, starter_codes};
 use crate::judge::rules_for;
 use crate::pages::{
-    DrawingAddress, Page, PageAddress, PageDesk, PhotoPaths, aloft_page, anchor_of, anchor_page,
-    compare_page, drawing_of, finding_page, hand_over_page, judgement_page, site_page,
+    DrawingAddress, DrawnSize, Page, PageAddress, PageDesk, PhotoPaths, aloft_page, anchor_of,
+    anchor_page, compare_page, drawing_of, finding_page, hand_over_page, judgement_page, site_page,
     stem_section_page, tree_page,
 };
 use crate::photo::photo_files;
@@ -115,7 +115,7 @@ impl Inner {
     pub(super) fn drawing(
         &mut self,
         which: &DrawingAddress,
-        zoom: u32,
+        size: DrawnSize,
     ) -> Result<Drawing, BookError> {
         let site = match which {
             DrawingAddress::SitePlan { site } => self.site_with_plan(site)?,
@@ -127,7 +127,7 @@ impl Inner {
             }
         };
         self.on_site(&site, None, |desk, _| {
-            drawing_of(desk, which, zoom).ok_or_else(nothing_to_draw)
+            drawing_of(desk, which, size).ok_or_else(nothing_to_draw)
         })
     }
 

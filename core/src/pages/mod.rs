@@ -69,7 +69,7 @@ pub use compare::{
 pub use compared::{ComparedFinding, FindingFate};
 pub use desk::{PageDesk, PhotoPaths, Unsettled};
 pub use drawn::{
-    DrawingAddress, EnteredGround, MOST_ZOOM, PlaceOnPlan, PlanOverlay, drawing_of,
+    DrawingAddress, DrawnSize, EnteredGround, MOST_ZOOM, PlaceOnPlan, PlanOverlay, drawing_of,
     entered_on_plan, me_on_plan, place_on_plan, tree_on_plan,
 };
 pub use entry::{Entry, EntryValue, SensedFix};

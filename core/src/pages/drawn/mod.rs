@@ -51,15 +51,40 @@ pub const MOST_ZOOM: u32 = 5;
 /// Width, height and letters of the frame at zoom step 0, in points of the screen.
 const FRAME_PT: (f64, f64, f64) = (360.0, 420.0, 11.0);
 
-/// A frame for a zoom step: each step doubles its sides while the letters stay, so that there is
-/// room for more words; the screen shows a part of it.
-fn frame(zoom: u32) -> DrawnFrame {
+/// How large letters may become, in percent: beyond it a drawing would hold nothing else.
+const LETTERS_PCT: std::ops::RangeInclusive<u32> = 100..=200;
+
+/// How large a drawing is asked for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct DrawnSize {
+    /// The zoom step: each doubles the sides while the letters stay, so that there is room for more
+    /// words; the screen shows a part of it.
+    pub zoom: u32,
+    /// The reader's text size, 100 to 200 percent.
+    pub letters_pct: u32,
+}
+
+impl DrawnSize {
+    /// A zoom step in letters of the usual size.
+    #[cfg(test)]
+    fn at_zoom(zoom: u32) -> Self {
+        let letters_pct = *LETTERS_PCT.start();
+        DrawnSize { zoom, letters_pct }
+    }
+}
+
+fn frame(size: DrawnSize) -> DrawnFrame {
     let (width_pt, height_pt, text_pt) = FRAME_PT;
-    let times = f64::from(1_u32 << zoom.min(MOST_ZOOM));
+    let times = f64::from(1_u32 << size.zoom.min(MOST_ZOOM));
     DrawnFrame {
         width_pt: width_pt * times,
         height_pt: height_pt * times,
-        text_pt,
+        text_pt: text_pt
+            * f64::from(
+                size.letters_pct
+                    .clamp(*LETTERS_PCT.start(), *LETTERS_PCT.end()),
+            )
+            / 100.0,
         round_scale: false,
     }
 }
@@ -84,11 +109,14 @@ fn bar_unit(desk: &PageDesk, quantity: Quantity) -> BarUnit {
 
 /// A drawing on a site's pages; nothing where the record is not there, or where nobody took what it
 /// is drawn from.
-pub fn drawing_of(desk: &PageDesk, which: &DrawingAddress, zoom: u32) -> Option<Drawing> {
+pub fn drawing_of(desk: &PageDesk, which: &DrawingAddress, size: DrawnSize) -> Option<Drawing> {
+    let frame = &frame(size);
     match which {
-        DrawingAddress::SitePlan { .. } => plan::site_drawing(desk, zoom),
-        DrawingAddress::TreeSide { tree } => side::tree_side(desk, tree, zoom),
-        DrawingAddress::TreeZones { tree } => zones::tree_zones(desk, tree, zoom),
-        DrawingAddress::SectionThrough { section } => section::section_through(desk, section, zoom),
+        DrawingAddress::SitePlan { .. } => plan::site_drawing(desk, frame),
+        DrawingAddress::TreeSide { tree } => side::tree_side(desk, tree, frame),
+        DrawingAddress::TreeZones { tree } => zones::tree_zones(desk, tree, frame),
+        DrawingAddress::SectionThrough { section } => {
+            section::section_through(desk, section, frame)
+        }
     }
 }

@@ -1,7 +1,7 @@
 //! A finger on the plan of a site, and what is laid over it: degrees to the drawing's metres and back.
 
-use super::frame;
 use super::plan::{SitePlan, site_drawing, spot, spots};
+use super::{DrawnSize, frame};
 use crate::draw::{
     DrawnExtent, DrawnMark, LegendLine, PointSymbol, Spot, StyleRole, SymbolShape,
     metres_per_point, plan_ground, point_under_finger, shapes_used,
@@ -69,9 +69,9 @@ struct PlanGround {
 
 impl PlanGround {
     /// Nothing where the site knows no place.
-    fn of(desk: &PageDesk, zoom: u32) -> Option<PlanGround> {
+    fn of(desk: &PageDesk, size: DrawnSize) -> Option<PlanGround> {
         let SitePlan { plane, input } = SitePlan::of(desk)?;
-        let (extent, scale) = plan_ground(&input, &frame(zoom));
+        let (extent, scale) = plan_ground(&input, &frame(size));
         Some(PlanGround {
             plane,
             extent,
@@ -98,9 +98,13 @@ impl PlanGround {
 /// # Errors
 /// A fault for a spot that is no number or off the plan, and for a plan so small that a finger
 /// covers more ground than a position may be off.
-pub fn place_on_plan(desk: &PageDesk, zoom: u32, at: Spot) -> Option<Result<PlaceOnPlan, Fault>> {
+pub fn place_on_plan(
+    desk: &PageDesk,
+    size: DrawnSize,
+    at: Spot,
+) -> Option<Result<PlaceOnPlan, Fault>> {
     let (site, _) = desk.site?;
-    let ground = PlanGround::of(desk, zoom)?;
+    let ground = PlanGround::of(desk, size)?;
     if !ground.holds(at) {
         return Some(Err(Fault::new("fault.off-the-plan", "", "", "")));
     }
@@ -139,17 +143,17 @@ fn on_globe(at: LatLon) -> bool {
 }
 
 /// The tree whose mark or tag is nearest to a finger at `at`, within its reach.
-pub fn tree_on_plan(desk: &PageDesk, zoom: u32, at: Spot) -> Option<Id> {
+pub fn tree_on_plan(desk: &PageDesk, size: DrawnSize, at: Spot) -> Option<Id> {
     let (site, _) = desk.site?;
-    let drawing = site_drawing(desk, zoom)?;
+    let drawing = site_drawing(desk, &frame(size))?;
     let is_tree = |id: &str| site.trees.iter().any(|tree| tree.id.as_str() == id);
     point_under_finger(&drawing, at, REACH_PT, is_tree).map(Id)
 }
 
 /// Where the phone is, laid over the plan with the ring that holds it with 95 % probability. Nothing
 /// of it where the fix cannot be used or lies off the plan.
-pub fn me_on_plan(desk: &PageDesk, zoom: u32, fix: &SensedFix) -> Option<PlanOverlay> {
-    let ground = PlanGround::of(desk, zoom)?;
+pub fn me_on_plan(desk: &PageDesk, size: DrawnSize, fix: &SensedFix) -> Option<PlanOverlay> {
+    let ground = PlanGround::of(desk, size)?;
     let place = LatLon {
         lat_deg: fix.lat_deg,
         lon_deg: fix.lon_deg,
@@ -266,7 +270,7 @@ mod tests {
     use proptest::prelude::*;
 
     fn ground(lat_deg: f64, lon_deg: f64, wide_m: f64, zoom: u32) -> PlanGround {
-        let (extent, scale) = plan_ground(&input(wide_m), &frame(zoom));
+        let (extent, scale) = plan_ground(&input(wide_m), &frame(DrawnSize::at_zoom(zoom)));
         PlanGround {
             plane: LocalPlane::around(LatLon { lat_deg, lon_deg }),
             extent,
@@ -306,8 +310,8 @@ mod tests {
     #[test]
     fn the_ground_is_that_of_the_drawing() {
         for zoom in 0..4 {
-            let drawing = plan(&input(130.0), &frame(zoom), &width).drawing;
-            let (extent, scale) = plan_ground(&input(130.0), &frame(zoom));
+            let drawing = plan(&input(130.0), &frame(DrawnSize::at_zoom(zoom)), &width).drawing;
+            let (extent, scale) = plan_ground(&input(130.0), &frame(DrawnSize::at_zoom(zoom)));
             assert_eq!((drawing.extent, drawing.scale), (extent, scale));
         }
     }

@@ -1,8 +1,8 @@
 //! The plan of a site for the crew: each tree by its verdict.
 
-use super::{bar_unit, frame, width};
+use super::{bar_unit, width};
 use crate::draw::{
-    Drawing, LegendLine, PlanArea, PlanInput, PlanLine, PlanTarget, PlanTree, PlanZone,
+    Drawing, DrawnFrame, LegendLine, PlanArea, PlanInput, PlanLine, PlanTarget, PlanTree, PlanZone,
     PointSymbol, Spot, StyleRole, plan,
 };
 use crate::measure::place::LocalPlane;
@@ -36,9 +36,9 @@ impl SitePlan {
 }
 
 /// The plan of the site; nothing where no position was taken.
-pub(super) fn site_drawing(desk: &PageDesk, zoom: u32) -> Option<Drawing> {
+pub(super) fn site_drawing(desk: &PageDesk, frame: &DrawnFrame) -> Option<Drawing> {
     let SitePlan { input, .. } = SitePlan::of(desk)?;
-    Some(plan(&input, &frame(zoom), &width).drawing)
+    Some(plan(&input, frame, &width).drawing)
 }
 
 /// The plane around the first place that the site knows.

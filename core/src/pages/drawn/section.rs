@@ -1,14 +1,14 @@
 //! A stem section with its readings of the wall.
 
-use super::{bar_unit, frame, width};
-use crate::draw::{Drawing, SectionInput, WallMark, WallOpening, WeakestMark, section};
+use super::{bar_unit, width};
+use crate::draw::{Drawing, DrawnFrame, SectionInput, WallMark, WallOpening, WeakestMark, section};
 use crate::pages::desk::PageDesk;
 use crate::pages::stem_section::ring_of;
 use crate::record::{Id, Quantity, Site, StemSection};
 use crate::words::Said;
 
 /// The section; nothing while its size is not known.
-pub(super) fn section_through(desk: &PageDesk, id: &Id, zoom: u32) -> Option<Drawing> {
+pub(super) fn section_through(desk: &PageDesk, id: &Id, frame: &DrawnFrame) -> Option<Drawing> {
     let (site, _) = desk.site?;
     let known = section_of(site, id)?;
     let girth_cm = known
@@ -42,7 +42,7 @@ pub(super) fn section_through(desk: &PageDesk, id: &Id, zoom: u32) -> Option<Dra
         north: desk.say("plan.north"),
         bar_unit: bar_unit(desk, Quantity::LengthCm),
     };
-    Some(section(&input, &frame(zoom), &width).drawing)
+    Some(section(&input, frame, &width).drawing)
 }
 
 /// The weakest direction that the readings so far speak for.

@@ -1,14 +1,14 @@
 //! A tree from the side, seen from where its lean shows in full.
 
-use super::{bar_unit, frame, width};
-use crate::draw::{Drawing, ProfileInput, ProfileMark, ProfileMarkKind, profile};
+use super::{bar_unit, width};
+use crate::draw::{Drawing, DrawnFrame, ProfileInput, ProfileMark, ProfileMarkKind, profile};
 use crate::pages::desk::PageDesk;
 use crate::pages::looks::Looks;
 use crate::record::{Finding, Id, LifeState, Quantity, TreePart};
 use crate::words::Said;
 
 /// The side view; nothing while the height is not known.
-pub(super) fn tree_side(desk: &PageDesk, id: &Id, zoom: u32) -> Option<Drawing> {
+pub(super) fn tree_side(desk: &PageDesk, id: &Id, frame: &DrawnFrame) -> Option<Drawing> {
     let (site, _) = desk.site?;
     let (tree, _) = desk.tree(id)?;
     let looks = Looks::of(tree, site, desk.today, &desk.rules);
@@ -44,7 +44,7 @@ pub(super) fn tree_side(desk: &PageDesk, id: &Id, zoom: u32) -> Option<Drawing> 
         keep_clear: Vec::new(),
         bar_unit: bar_unit(desk, Quantity::LengthM),
     };
-    Some(profile(&input, &frame(zoom), &width))
+    Some(profile(&input, frame, &width))
 }
 
 /// Findings by their numbers, anchors by their names, sections: each whose height is known.

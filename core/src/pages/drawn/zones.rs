@@ -1,15 +1,17 @@
 //! The zones around a tree, with the distances to be paced from the stem.
 
 use super::plan::{overhead_line, plan_tree, plane_of, property, spots, target};
-use super::{bar_unit, frame, width};
-use crate::draw::{Drawing, LegendLine, PacedZone, PlanArea, StyleRole, ZonesInput, zones};
+use super::{bar_unit, width};
+use crate::draw::{
+    Drawing, DrawnFrame, LegendLine, PacedZone, PlanArea, StyleRole, ZonesInput, zones,
+};
 use crate::measure::place::LocalPlane;
 use crate::pages::desk::PageDesk;
 use crate::record::{Id, LatLon, Quantity, ZoneAnswer};
 use crate::words::Said;
 
 /// The zones of the planned way; nothing without a position or a zone.
-pub(super) fn tree_zones(desk: &PageDesk, id: &Id, zoom: u32) -> Option<Drawing> {
+pub(super) fn tree_zones(desk: &PageDesk, id: &Id, frame: &DrawnFrame) -> Option<Drawing> {
     let (site, judged) = desk.site?;
     let plane = plane_of(site)?;
     let (tree, answer) = desk.tree(id)?;
@@ -51,7 +53,7 @@ pub(super) fn tree_zones(desk: &PageDesk, id: &Id, zoom: u32) -> Option<Drawing>
         })
         .to_vec(),
     };
-    Some(zones(&input, &frame(zoom), &width).drawing)
+    Some(zones(&input, frame, &width).drawing)
 }
 
 /// The keep-out and the drop zone, each with the distance from the stem.

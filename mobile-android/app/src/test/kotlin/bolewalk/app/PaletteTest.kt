@@ -28,9 +28,11 @@ class PaletteTest {
         }
     }
 
-    @Test fun edgesCanBeSeen() {
-        for (palette in listOf(LightPalette, DarkPalette, SunPalette)) {
-            assertTrue(contrast(palette.edge, palette.ground) >= 3f && contrast(palette.edge, palette.card) >= 3f)
+    @Test fun edgesAndMarksCanBeSeen() {
+        for (palette in listOf(LightPalette, DarkPalette, SunPalette)) with(palette) {
+            for (line in listOf(edge, mark, refusal, bark, slate, lichen, quietInk)) {
+                assertTrue("$line", contrast(line, ground) >= 3f && contrast(line, card) >= 3f)
+            }
         }
     }
 }

@@ -248,8 +248,8 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
     fun say(words: String, refused: Boolean) = now.update { it.copy(said = Said(words, refused)) }
 
     /** A drawing of the present page; nothing where nobody took what it is drawn from. */
-    suspend fun drawing(which: DrawingAddress, zoom: Int): Drawing? = counted {
-        (keeper.ask { drawing(which, zoom.toUInt()) } as? Answer.Given)?.value
+    suspend fun drawing(which: DrawingAddress, zoom: Int, lettersPct: Int): Drawing? = counted {
+        (keeper.ask { drawing(which, zoom.toUInt(), lettersPct.toUInt()) } as? Answer.Given)?.value
     }
 
     /** The choices of a search that come near what was typed. */

@@ -11,6 +11,10 @@ import androidx.compose.foundation.layout.size
 import androidx.compose.material3.MaterialTheme
 import androidx.compose.material3.Text
 import androidx.compose.runtime.Composable
+import androidx.compose.runtime.getValue
+import androidx.compose.runtime.mutableStateOf
+import androidx.compose.runtime.saveable.rememberSaveable
+import androidx.compose.runtime.setValue
 import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.draw.clipToBounds
@@ -59,7 +63,15 @@ fun DrawingCanvas(drawing: Drawing, tag: String) = Column(verticalArrangement = 
         val ground = Ground(extent, this)
         drawing.marks.forEach { draw(it, ground, palette, shapes, measurer) }
     }
-    drawing.legend.forEach { LegendRow(it, palette, shapes) }
+    if (drawing.legend.isNotEmpty()) Legend(drawing.legend, tag, palette, shapes)
+}
+
+/** What the signs mean, where a person asks. */
+@Composable
+private fun Legend(lines: List<LegendLine>, tag: String, palette: Palette, shapes: Map<PointSymbol, SymbolShape>) {
+    var shown by rememberSaveable(tag) { mutableStateOf(false) }
+    ToggleTile(LocalWords.current.legend, "", shown, "$tag/legend") { shown = it }
+    if (shown) lines.forEach { LegendRow(it, palette, shapes) }
 }
 
 /** Metres of the drawing to pixels of the screen: whole, in the middle. */

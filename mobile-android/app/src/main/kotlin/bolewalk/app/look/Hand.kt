@@ -17,8 +17,8 @@ class Hand(
     val take: (Offer, Map<String, EntryValue>) -> Unit,
     /** Searches on the page. */
     val search: (String) -> Unit,
-    /** A drawing, by zoom step; nothing where there is none to be drawn. */
-    val drawing: suspend (DrawingAddress, Int) -> Drawing?,
+    /** A drawing, by zoom step and text size in percent; nothing where there is none to be drawn. */
+    val drawing: suspend (DrawingAddress, Int, Int) -> Drawing?,
 )
 
 /** What the inputs of a form ask for beyond themselves. */

@@ -14,10 +14,12 @@ import androidx.compose.runtime.produceState
 import androidx.compose.runtime.saveable.rememberSaveable
 import androidx.compose.runtime.setValue
 import androidx.compose.ui.Modifier
+import androidx.compose.ui.platform.LocalDensity
 import androidx.compose.ui.semantics.contentDescription
 import androidx.compose.ui.semantics.semantics
 import bolewalk.book.Drawing
 import bolewalk.book.DrawingAddress
+import kotlin.math.roundToInt
 
 /** The zoom steps that a screen offers; each doubles the sides. */
 private const val STEPS = 3
@@ -26,7 +28,8 @@ private const val STEPS = 3
 @Composable
 fun PageDrawing(which: DrawingAddress, page: Any, hand: Hand, tag: String) {
     var zoom by rememberSaveable(tag) { mutableIntStateOf(0) }
-    val drawing by produceState<Drawing?>(null, which, zoom, page) { value = hand.drawing(which, zoom) }
+    val lettersPct = (LocalDensity.current.fontScale * 100).roundToInt()
+    val drawing by produceState<Drawing?>(null, which, zoom, page, lettersPct) { value = hand.drawing(which, zoom, lettersPct) }
     val now = drawing ?: return
     Card {
         BoxWithConstraints {

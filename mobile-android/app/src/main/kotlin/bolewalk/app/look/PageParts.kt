@@ -132,7 +132,8 @@ fun OfferRow(offers: List<Offer>, hand: Hand) {
 /** The button of an offer; where it cannot be taken, why not and what to do first. */
 @Composable
 fun OfferButton(offer: Offer, hand: Hand, modifier: Modifier = Modifier, weight: Weight = Weight.PLAIN) = Column(modifier) {
-    ActionTile(offer.words, offer.id, Modifier, weight, offer.enabled) { hand.take(offer, emptyMap()) }
+    val take = { hand.take(offer, emptyMap()) }
+    if (offer.chosen) StandingTile(offer.words, offer.id, offer.enabled, take) else ActionTile(offer.words, offer.id, Modifier, weight, offer.enabled, onClick = take)
     if (!offer.enabled) Text(offer.whyNot, style = MaterialTheme.typography.bodySmall, color = LocalPalette.current.quietInk)
 }
 

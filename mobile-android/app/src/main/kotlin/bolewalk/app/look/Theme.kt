@@ -8,6 +8,7 @@ import androidx.compose.material3.darkColorScheme
 import androidx.compose.material3.lightColorScheme
 import androidx.compose.runtime.Composable
 import androidx.compose.runtime.CompositionLocalProvider
+import androidx.compose.ui.platform.LocalDensity
 import androidx.compose.ui.text.TextStyle
 import androidx.compose.ui.text.font.FontWeight
 import androidx.compose.ui.unit.TextUnit
@@ -26,6 +27,10 @@ object Spacing {
     val page = 16.dp
     val between = 20.dp
 }
+
+/** Whether letters are so large that a bar has to leave room for the page. */
+@Composable
+fun lettersAreLarge() = LocalDensity.current.fontScale > 1.3f
 
 @Composable
 fun BolewalkTheme(palette: Palette, content: @Composable () -> Unit) {

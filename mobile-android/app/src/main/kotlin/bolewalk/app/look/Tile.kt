@@ -17,8 +17,17 @@ import androidx.compose.runtime.Composable
 import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.draw.clip
+import androidx.compose.ui.draw.drawWithContent
+import androidx.compose.ui.geometry.CornerRadius
+import androidx.compose.ui.geometry.Offset
+import androidx.compose.ui.geometry.Size
+import androidx.compose.ui.graphics.Color
+import androidx.compose.ui.graphics.PathEffect
+import androidx.compose.ui.graphics.drawscope.Stroke
 import androidx.compose.ui.platform.testTag
 import androidx.compose.ui.semantics.Role
+import androidx.compose.ui.semantics.selected
+import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.text.style.TextAlign
 import androidx.compose.ui.unit.dp
 
@@ -27,7 +36,7 @@ enum class Weight { PRIMARY, PLAIN, QUIET }
 
 private val rounded = RoundedCornerShape(12.dp)
 
-/** A button: words, and where it helps a sentence under them. */
+/** A button. */
 @Composable
 fun ActionTile(
     words: String,
@@ -41,6 +50,11 @@ fun ActionTile(
     words, "", modifier.testTag(tag).clip(rounded).clickable(enabled, role = Role.Button, onClick = onClick), weight, enabled,
     sign = sign,
 )
+
+/** A button for the answer that stands now: told by its sign and by the screen reader, not by colour. */
+@Composable
+fun StandingTile(words: String, tag: String, enabled: Boolean, onClick: () -> Unit) =
+    ActionTile(words, tag, Modifier.semantics { selected = true }, Weight.PRIMARY, enabled, Sign.CHOSEN, onClick)
 
 /** One of several, of which one can be chosen: told by its border, its sign and by the screen reader, not by colour. */
 @Composable
@@ -65,7 +79,8 @@ private fun Face(words: String, help: String, modifier: Modifier, weight: Weight
         else -> palette.card to palette.ink
     }
     val edge = if (weight == Weight.QUIET || !enabled) palette.edge else palette.slate
-    Surface(modifier, rounded, ground, ink, border = BorderStroke(if (enabled && weight != Weight.QUIET) 2.dp else 1.dp, edge)) {
+    val border = BorderStroke(if (weight == Weight.QUIET) 1.dp else 2.dp, edge).takeIf { enabled }
+    Surface(if (enabled) modifier else modifier.dashed(edge), rounded, ground, ink, border = border) {
         Row(
             Modifier.defaultMinSize(Spacing.target, Spacing.target).padding(Spacing.inside, 8.dp),
             Arrangement.spacedBy(8.dp, if (help.isEmpty()) Alignment.CenterHorizontally else Alignment.Start), Alignment.CenterVertically,
@@ -79,4 +94,14 @@ private fun Face(words: String, help: String, modifier: Modifier, weight: Weight
             }
         }
     }
+}
+
+/** The edge of what cannot be tapped now: told without colour, in the sun too. */
+private fun Modifier.dashed(colour: Color) = drawWithContent {
+    drawContent()
+    val (pen, corner) = 1.dp.toPx() to 12.dp.toPx()
+    val dashes = PathEffect.dashPathEffect(floatArrayOf(4.dp.toPx(), 5.dp.toPx()))
+    drawRoundRect(
+        colour, Offset(pen / 2, pen / 2), Size(size.width - pen, size.height - pen), CornerRadius(corner), Stroke(pen, pathEffect = dashes),
+    )
 }

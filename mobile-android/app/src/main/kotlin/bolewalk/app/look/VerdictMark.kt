@@ -2,6 +2,7 @@ package bolewalk.app.look
 
 import androidx.compose.foundation.Canvas
 import androidx.compose.foundation.background
+import androidx.compose.foundation.border
 import androidx.compose.foundation.layout.Arrangement
 import androidx.compose.foundation.layout.Row
 import androidx.compose.foundation.layout.padding
@@ -24,12 +25,14 @@ import bolewalk.book.Verdict
 import kotlin.math.cos
 import kotlin.math.sin
 
+private val rounded = RoundedCornerShape(8.dp)
+
 /** A verdict: its shape, which is the one on the plan, and its words. */
 @Composable
 fun VerdictMark(verdict: Verdict, words: String, modifier: Modifier = Modifier, style: TextStyle = MaterialTheme.typography.titleSmall) {
     val (ground, ink) = coloursOf(verdict)
     Row(
-        modifier.background(ground, RoundedCornerShape(8.dp)).padding(10.dp, 6.dp),
+        modifier.background(ground, rounded).border(1.dp, if (verdict == Verdict.INCOMPLETE) LocalPalette.current.edge else ground, rounded).padding(10.dp, 6.dp),
         Arrangement.spacedBy(10.dp), Alignment.CenterVertically,
     ) {
         VerdictShape(verdict, ink, 26.dp)

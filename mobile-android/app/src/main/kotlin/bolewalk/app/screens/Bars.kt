@@ -43,6 +43,7 @@ import bolewalk.app.look.VerdictMark
 import bolewalk.app.look.Weight
 import bolewalk.app.look.WayRow
 import bolewalk.app.look.filled
+import bolewalk.app.look.lettersAreLarge
 import bolewalk.book.CommandKind
 import bolewalk.book.Offer
 import bolewalk.book.Page
@@ -57,19 +58,20 @@ fun TopBar(page: Page?, hand: Hand) = Row(
     if (up != null) IconTile(Sign.UP, LocalWords.current.goUp, "go." + up.kind()) { hand.open(up) }
     Text(
         page?.title().orEmpty(), Modifier.weight(1f).padding(horizontal = 8.dp).semantics { heading() },
-        style = MaterialTheme.typography.titleLarge,
+        style = if (lettersAreLarge()) MaterialTheme.typography.titleMedium else MaterialTheme.typography.titleLarge,
     )
     if (up != null && up != bookAddress) IconTile(Sign.BOOK, LocalWords.current.goBook, "go.book") { hand.open(bookAddress) }
 }
 
 @Composable
-fun IconTile(sign: Sign, words: String, tag: String, onClick: () -> Unit) =
-    ActionTile("", tag, Modifier.semantics { contentDescription = words }, Weight.QUIET, sign = sign, onClick = onClick)
+fun IconTile(sign: Sign, words: String, tag: String, enabled: Boolean = true, onClick: () -> Unit) =
+    ActionTile("", tag, Modifier.semantics { contentDescription = words }, Weight.QUIET, enabled, sign, onClick)
 
-/** The verdict, always in sight on a tree's pages, with the first reason; on a site the way to the papers. */
+/** The verdict, always in sight on a tree's pages, with the first reason, which large letters put on the page itself; on a
+ *  site the way to the papers. */
 @Composable
 fun VerdictBar(page: Page?, hand: Hand) = when (page) {
-    is Page.Tree -> Bar { WayRow(page.v1.judgement, hand) { VerdictWords(page.v1.verdict, page.v1.verdictWords, page.v1.reason) } }
+    is Page.Tree -> Bar { WayRow(page.v1.judgement, hand) { VerdictWords(page.v1.verdict, page.v1.verdictWords, if (lettersAreLarge()) "" else page.v1.reason) } }
     is Page.Judgement -> Bar { VerdictWords(page.v1.verdict, page.v1.verdictWords, "") }
     is Page.Site -> Bar { WayRow(page.v1.handOver, hand) { Text(LocalWords.current.goHandOver, style = MaterialTheme.typography.titleSmall) } }
     is Page.Aloft -> Bar { VerdictWords(page.v1.verdict, page.v1.verdictWords, "") }
@@ -153,7 +155,7 @@ fun FootBar(page: Page, hand: Hand, leftHand: Boolean) = Column {
         if (leftHand) large()
         steps(page).forEach { step ->
             val sign = if (step.command == CommandKind.UNDO) Sign.UNDO else Sign.REDO
-            ActionTile(step.words, step.id, weight = Weight.QUIET, enabled = step.enabled, sign = sign) { hand.take(step, emptyMap()) }
+            IconTile(sign, step.words, step.id, step.enabled) { hand.take(step, emptyMap()) }
         }
         if (!leftHand) large()
     }

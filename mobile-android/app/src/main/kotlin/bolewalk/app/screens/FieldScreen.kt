@@ -1,7 +1,6 @@
 package bolewalk.app.screens
 
 import androidx.compose.foundation.background
-import androidx.compose.foundation.layout.Arrangement
 import androidx.compose.foundation.layout.Box
 import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.PaddingValues
@@ -85,10 +84,10 @@ private fun PageScreen(state: FieldState, hand: Hand, field: FieldModel) = Colum
     TopBar(page, hand)
     VerdictBar(page, hand)
     LazyColumn(
-        Modifier.weight(1f).fillMaxWidth().testTag("page"), contentPadding = PaddingValues(Spacing.page),
-        verticalArrangement = Arrangement.spacedBy(Spacing.inside),
+        Modifier.weight(1f).fillMaxWidth().testTag("page"), contentPadding = PaddingValues(Spacing.page, Spacing.page - Spacing.inside, Spacing.page, Spacing.page),
     ) {
-        if (page == null) part("opening") { Told(state.trouble ?: LocalWords.current.opening) } else pageItems(page, hand)
+        val parts = PartsApart(this)
+        if (page == null) parts.part("opening") { Told(state.trouble ?: LocalWords.current.opening) } else parts.pageItems(page, hand)
     }
     SaidBar(state, field)
     if (page != null) FootBar(page, hand, state.reader.leftHand)

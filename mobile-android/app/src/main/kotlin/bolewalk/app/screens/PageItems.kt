@@ -1,11 +1,14 @@
 package bolewalk.app.screens
 
 import androidx.compose.foundation.layout.Arrangement
+import androidx.compose.foundation.layout.Box
 import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.fillMaxWidth
+import androidx.compose.foundation.lazy.LazyItemScope
 import androidx.compose.foundation.lazy.LazyListScope
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
+import androidx.compose.ui.layout.layout
 import bolewalk.app.field.headings
 import bolewalk.app.field.offers
 import bolewalk.app.look.Hand
@@ -22,6 +25,18 @@ import bolewalk.book.Offer
 import bolewalk.book.Page
 import bolewalk.book.PageRecord
 import bolewalk.book.PageWay
+
+/** A list whose items stand apart from each other, but where one holds nothing. */
+class PartsApart(private val list: LazyListScope) : LazyListScope by list {
+    override fun item(key: Any?, contentType: Any?, content: @Composable LazyItemScope.() -> Unit) = list.item(key, contentType) {
+        val within = this
+        Box(Modifier.layout { measurable, constraints ->
+            val placed = measurable.measure(constraints)
+            val above = if (placed.height == 0) 0 else Spacing.inside.roundToPx()
+            layout(placed.width, placed.height + above) { placed.place(0, above) }
+        }) { within.content() }
+    }
+}
 
 /** One part of a page. */
 fun LazyListScope.part(key: String, content: @Composable () -> Unit) = item(key, "part") {

@@ -8,6 +8,7 @@ import bolewalk.app.look.OfferRow
 import bolewalk.app.look.PhotoCard
 import bolewalk.app.look.Sentences
 import bolewalk.app.look.WayCard
+import bolewalk.app.look.lettersAreLarge
 import bolewalk.app.screens.Placed
 import bolewalk.app.screens.drawing
 import bolewalk.app.screens.part
@@ -20,6 +21,7 @@ import bolewalk.book.TreePage
 /** A tree: the ways in, what is still to check, then one sheet in the order of the walk. */
 fun LazyListScope.treePage(page: TreePage, hand: Hand, placed: Placed) {
     part("notices") { Notices(page.notices) }
+    part("reason") { if (lettersAreLarge()) Sentences(listOf(page.reason).filter { it.isNotEmpty() }) }
     if (page.inspection.isNotEmpty()) part("doors") { OfferRow(page.doors, hand) }
     placed.heading(this, "gaps", page.gaps.isEmpty())
     part("gaps") { Sentences(page.gaps) }

@@ -7,14 +7,13 @@ import androidx.compose.ui.Modifier
 import androidx.compose.ui.platform.testTag
 import bolewalk.app.look.Card
 import bolewalk.app.look.Hand
-import bolewalk.app.look.LocalPalette
 import bolewalk.app.look.OfferRow
 import bolewalk.book.PartOfWalk
 
 /** A part of the walk-round with a button for each way it can have been seen: one tap a part, and none for all. */
 @Composable
 fun WalkCard(walked: PartOfWalk, hand: Hand) = Card(Modifier.testTag("record.walk." + walked.part)) {
-    Text(walked.words, style = MaterialTheme.typography.titleMedium)
-    if (walked.lookWords.isNotEmpty()) Text(walked.lookWords, style = MaterialTheme.typography.bodyLarge, color = LocalPalette.current.quietInk)
+    val said = listOf(walked.words, walked.lookWords).filter { it.isNotEmpty() }
+    Text(said.joinToString(" · "), style = MaterialTheme.typography.titleMedium)
     OfferRow(walked.offers, hand)
 }
