@@ -1442,7 +1442,7 @@ page-minutes = { $count ->
    *[other] { $count } minutes
 }
 page-start-visit-first = Begin today’s visit first.
-page-start-inspection-first = Begin an inspection first.
+page-start-inspection-first = Begin with triage or the full check.
 page-add-line-first = Enter the overhead line first.
 page-add-target-first = Enter the target first.
 page-add-anchor-first = Enter an anchor first.

@@ -1469,7 +1469,7 @@ page-minutes = { $count ->
    *[other] { $count } minutos
 }
 page-start-visit-first = Antes hay que empezar la visita de hoy.
-page-start-inspection-first = Antes hay que empezar una inspección.
+page-start-inspection-first = Empezar con la primera revisión o la revisión completa.
 page-add-line-first = Antes hay que anotar la línea aérea.
 page-add-target-first = Antes hay que anotar la diana.
 page-add-anchor-first = Antes hay que anotar un anclaje.

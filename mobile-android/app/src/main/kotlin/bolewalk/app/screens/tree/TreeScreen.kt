@@ -15,6 +15,7 @@ import bolewalk.app.screens.part
 import bolewalk.app.screens.records
 import bolewalk.book.CommandKind
 import bolewalk.book.DrawingAddress
+import bolewalk.book.Offer
 import bolewalk.book.PartOfWalk
 import bolewalk.book.TreePage
 
@@ -66,5 +67,12 @@ fun LazyListScope.treePage(page: TreePage, hand: Hand, placed: Placed) {
     placed.rest(this)
 }
 
-private fun LazyListScope.walk(key: String, parts: List<PartOfWalk>, hand: Hand) =
-    parts.forEach { walked -> item("$key.${walked.part}", "walk") { WalkCard(walked, hand) } }
+private fun LazyListScope.walk(key: String, parts: List<PartOfWalk>, hand: Hand) {
+    val waits = parts.flatMap { it.offers }.takeIf { offers -> offers.none(Offer::enabled) }.orEmpty().map { it.whyNot }.distinct().singleOrNull()
+    if (waits == null) {
+        parts.forEach { walked -> item("$key.${walked.part}", "walk") { WalkCard(walked, hand) } }
+    } else {
+        // What all of them wait for is said once.
+        part("$key.waits") { WalkThatWaits(parts, waits) }
+    }
+}
