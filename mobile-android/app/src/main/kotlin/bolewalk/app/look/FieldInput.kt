@@ -46,6 +46,6 @@ internal fun typed(value: EntryValue?): String = when (value) {
     is EntryValue.Number -> value.typed
     is EntryValue.Words -> value.text
     null, is EntryValue.Choice, is EntryValue.Choices, is EntryValue.YesNo, is EntryValue.Bearing, is EntryValue.Tilt,
-    is EntryValue.Fix, is EntryValue.Fixes, is EntryValue.PhotoFile, is EntryValue.Outline,
+    is EntryValue.Fix, is EntryValue.Fixes, is EntryValue.OnPlan, is EntryValue.PhotoFile, is EntryValue.Outline,
     -> ""
 }

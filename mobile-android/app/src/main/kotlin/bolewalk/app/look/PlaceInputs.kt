@@ -123,6 +123,7 @@ private fun positionTrouble(heard: Heard<PlaceFix>?): String? = when (heard) {
 private fun fixWords(shown: EntryValue?): String {
     val (lat, lon) = when (shown) {
         is EntryValue.Fix -> shown.latDeg to shown.lonDeg
+        is EntryValue.OnPlan -> shown.latDeg to shown.lonDeg
         is EntryValue.Fixes -> shown.fixes.lastOrNull()?.let { it.latDeg to it.lonDeg } ?: return ""
         else -> return ""
     }

@@ -44,5 +44,7 @@ internal fun styleOf(role: StyleRole, palette: Palette): RoleStyle = with(palett
         KEEP_CLEAR -> RoleStyle(refusal, 2f, LONG)
         ON_SYMBOL -> RoleStyle(onOrange, fill = onOrange)
         PAPER -> RoleStyle(card, fill = card)
+        ME -> RoleStyle(slate, fill = slate)
+        ENTERED -> RoleStyle(ink, 3f, fill = orange.copy(alpha = .3f))
     }
 }
