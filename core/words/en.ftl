@@ -1340,6 +1340,10 @@ page-first-use = first used { $day }
 page-used-by = used by { $name }
 page-site-lead = No trees yet. Begin at the gate: add the first tree where you stand. The rescue plan and today’s visit come before anybody climbs.
 page-today = Today
+page-no-plan = No plan yet: give a tree a position, and the plan appears.
+page-visit = Visit
+page-visit-none = none begun today
+page-visit-why = Weather, who may climb and every look at a tree belong to the visit of the day.
 page-missing = not known yet
 page-tree-count = { $count ->
     [0] no trees yet
@@ -1420,6 +1424,10 @@ page-section-on = Section at { $height } · tree { $tag }
 page-weakest = Weakest toward the { $side }: { $left } of the strength left, at the readings so far
 page-weakest-open = Girth and a reading of the wall, or the mallet, show where it is weakest.
 page-anchor-judged = the judgment rests on it
+page-to-close-while = { $count ->
+    [one] while tree { $trees } is worked on, up to { $distance } from it
+   *[other] while trees { $trees } are worked on, up to { $distance } from them
+}
 page-limbs = { $count ->
     [one] one limb to reach
    *[other] { $count } limbs to reach
@@ -1603,8 +1611,11 @@ list-person-knots = Knots, by what they are for
 list-person-climbs = Climbs
 list-person-climbs-empty = No climb is logged yet. Log each one right after it, with the person who stayed within reach.
 list-gear-pieces = Gear, what must not be used first
-list-site-lines = The property and the day
+list-site-visit = Today’s visit
+list-site-lines = The property
 list-site-trees = Trees in walking order
+list-site-to_close = What to close, move or guard
+list-site-to_close-empty = Nothing yet. It follows from the way of working and the position of each tree, and from the targets.
 list-site-conflicts = Not at the same time
 list-site-targets = Targets
 list-site-targets-empty = No target yet. Add what could be hit: houses, roads, paths, gardens. What to close and whom to move follows from them.
@@ -1628,6 +1639,7 @@ list-tree-photos-empty = No photo yet. Take one of the whole tree, and one of ea
 list-tree-photos = Photos
 list-tree-work = Work
 list-tree-work-empty = No work yet. Say what is to be done: piece sizes decide how far away people stay.
+list-tree-notes = Notes
 list-tree-risks = Risk for the client
 list-tree-risks-empty = Not rated. A named assessor may enter it, for a stated time; it never follows from the score.
 list-tree-history = Every look at this tree

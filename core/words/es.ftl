@@ -1367,6 +1367,10 @@ page-first-use = primer uso { $day }
 page-used-by = lo usa { $name }
 page-site-lead = Todavía no hay árboles. Empezar por la entrada: añadir el primer árbol donde se está. El plan de rescate y la visita de hoy van antes de que nadie trepe.
 page-today = Hoy
+page-no-plan = Aún no hay plano: basta con dar a un árbol su posición para que aparezca.
+page-visit = Visita
+page-visit-none = hoy no se ha empezado ninguna
+page-visit-why = El tiempo, quién puede trepar y cada revisión de un árbol pertenecen a la visita del día.
 page-missing = aún no se sabe
 page-tree-count = { $count ->
     [0] sin árboles todavía
@@ -1447,6 +1451,10 @@ page-section-on = Sección a { $height } · árbol { $tag }
 page-weakest = Lo más débil hacia el { $side }: queda { $left } de la resistencia, con las lecturas hechas
 page-weakest-open = Con el perímetro y una lectura de la pared, o con el mazo, se ve dónde es más débil.
 page-anchor-judged = la valoración se apoya en él
+page-to-close-while = { $count ->
+    [one] mientras se trabaja en el árbol { $trees }, hasta { $distance } de él
+   *[other] mientras se trabaja en los árboles { $trees }, hasta { $distance } de ellos
+}
 page-limbs = { $count ->
     [one] una rama por alcanzar
    *[other] { $count } ramas por alcanzar
@@ -1630,8 +1638,11 @@ list-person-knots = Nudos, según su uso
 list-person-climbs = Trepas
 list-person-climbs-empty = Aún no hay ninguna trepa anotada. Anotar cada una al acabar, con la persona que estuvo cerca.
 list-gear-pieces = Equipo; primero, lo que no se debe usar
-list-site-lines = La propiedad y el día
+list-site-visit = Visita de hoy
+list-site-lines = La propiedad
 list-site-trees = Árboles en el orden de paso
+list-site-to_close = Qué cerrar, retirar o vigilar
+list-site-to_close-empty = Nada todavía. Sale de la forma de trabajo y la posición de cada árbol, y de las dianas.
 list-site-conflicts = No a la vez
 list-site-targets = Dianas
 list-site-targets-empty = Aún no hay dianas. Añadir lo que podría recibir un golpe: casas, carreteras, caminos, jardines. De ahí sale qué cerrar y a quién apartar.
@@ -1655,6 +1666,7 @@ list-tree-photos-empty = Aún no hay fotos. Hacer una del árbol entero y una de
 list-tree-photos = Fotos
 list-tree-work = Trabajo
 list-tree-work-empty = Aún no hay trabajo. Decir qué hay que hacer: el tamaño de las piezas decide a qué distancia se queda la gente.
+list-tree-notes = Notas
 list-tree-risks = Riesgo para el cliente
 list-tree-risks-empty = Sin valorar. Puede anotarlo una persona evaluadora con su nombre y un plazo; nunca sale de la puntuación.
 list-tree-history = Todas las revisiones de este árbol

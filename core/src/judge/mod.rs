@@ -34,6 +34,7 @@ pub mod statics;
 mod stem;
 pub mod stem_load;
 mod stops;
+pub mod to_close;
 mod training;
 mod tree_case;
 pub mod weather;

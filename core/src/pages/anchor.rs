@@ -100,7 +100,7 @@ fn lines(desk: &PageDesk, anchor: &AnchorPoint) -> Vec<PageLine> {
         let parts = [Some(outcome), mass, day];
         parts.into_iter().flatten().collect::<Vec<_>>().join(" · ")
     });
-    vec![
+    let mut lines = vec![
         desk.line("anchor.height", "anchor.height.why", height),
         desk.line("anchor.diameter", "anchor.diameter_cm.why", diameter),
         desk.line(
@@ -139,7 +139,9 @@ fn lines(desk: &PageDesk, anchor: &AnchorPoint) -> Vec<PageLine> {
             anchor.state.map(|state| words.word_of(&state)),
         ),
         desk.line("load_test.outcome", "load_test.outcome.why", test),
-    ]
+    ];
+    lines.extend(desk.note("anchor.note", anchor.note.as_ref()));
+    lines
 }
 
 /// Margins with their interval, rounded down.

@@ -110,9 +110,7 @@ fn lines(desk: &PageDesk, finding: &Finding) -> Vec<PageLine> {
         };
         lines.push(desk.line("finding.cleared_by", "", Some(cleared)));
     }
-    if let Some(note) = &finding.note {
-        lines.push(desk.line("finding.note", "", Some(note.clone())));
-    }
+    lines.extend(desk.note("finding.note", finding.note.as_ref()));
     lines
 }
 

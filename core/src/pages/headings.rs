@@ -43,10 +43,10 @@ impl Page {
             }
             Page::Gear(page) => headed!(words, page, "gear": unsettled, pieces, offers),
             Page::Site(page) => {
-                headed!(words, page, "site": notices, unsettled, stops, gaps, lines, trees, conflicts, targets, overhead_lines, permissions, offers)
+                headed!(words, page, "site": notices, unsettled, stops, gaps, visit, to_close, lines, trees, conflicts, targets, overhead_lines, permissions, offers)
             }
             Page::Tree(page) => {
-                headed!(words, page, "tree": notices, gaps, doors, again, lines, walk_round, findings, sections, anchors, plans, photos, work, risks, history, offers)
+                headed!(words, page, "tree": notices, gaps, doors, again, lines, walk_round, findings, sections, anchors, plans, photos, work, notes, risks, history, offers)
             }
             Page::Finding(page) => headed!(words, page, "finding": lines, grades, photos, offers),
             Page::StemSection(page) => {

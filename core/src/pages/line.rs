@@ -102,6 +102,11 @@ impl PageLine {
 }
 
 impl PageDesk<'_> {
+    /// The line of a note, where one was written.
+    pub(super) fn note(&self, ask: &str, note: Option<&String>) -> Option<PageLine> {
+        note.map(|note| self.line(ask, "", Some(note.clone())))
+    }
+
     /// A line for an input: its label, and what is known; where nothing is, that it is missing and
     /// why it is asked.
     pub(super) fn line(&self, ask: &str, why_key: &str, known: Option<String>) -> PageLine {

@@ -46,6 +46,7 @@ mod settings;
 mod site;
 mod site_around;
 mod site_trees;
+mod site_work;
 mod size_class;
 mod species;
 mod stem_section;
@@ -89,6 +90,7 @@ pub use person::{KnotOfPerson, PersonPage, SkillOfPerson, TrainingState, person_
 pub use rule_set::{RuleOfSet, RuleSetPage, RulesTogether, field_of, is_whole, rule_set_page};
 pub use settings::{SettingsFacts, SettingsPage, settings_page};
 pub use site::{SitePage, TreeOfSite, site_page};
+pub use site_work::ActionOfSite;
 pub use size_class::SizeClass;
 pub use species::species_suggested;
 pub use stem_section::{ClockPoint, StemSectionPage, stem_section_page};

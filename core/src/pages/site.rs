@@ -5,12 +5,14 @@ use serde_json::json;
 use super::book::nothing_found;
 use super::command_kind::CommandKind;
 use super::desk::PageDesk;
+use super::drawn::plane_of;
 use super::headings::PageHeading;
 use super::line::{PageLine, PageRecord};
 use super::offer::Offer;
 use super::page::PageAddress;
 use super::site_around::{line_records, permission_records, target_records};
 use super::site_trees::tree_lines;
+use super::site_work::{ActionOfSite, actions};
 use super::weather::weather_lines;
 use crate::record::{ClimbNeed, Id, Judgement, RescuePlan, Site, SiteJudgement, Verdict, Visit};
 use crate::words::Said;
@@ -30,7 +32,13 @@ pub struct SitePage {
     pub stops: Vec<String>,
     /// What is still to check for the site as a whole.
     pub gaps: Vec<String>,
-    /// The site's own facts, the visit and the weather.
+    /// Today's visit: who is there, the weather of the hour, notes; that none was begun.
+    pub visit: Vec<PageLine>,
+    /// What to close, move, guard or empty for the planned work, and whom to ask.
+    pub to_close: Vec<ActionOfSite>,
+    /// Why there is no plan yet, and what to do first; empty where there is one.
+    pub no_plan: String,
+    /// The site's own facts.
     pub lines: Vec<PageLine>,
     /// What to do while there is no tree, or where the search finds none; empty else.
     pub lead: String,
@@ -92,6 +100,12 @@ pub fn site_page(desk: &PageDesk, site: &Site, judged: &SiteJudgement, search: &
         unsettled: desk.unsettled_records(),
         stops: desk.words.reasons(&judged.stops),
         gaps: desk.words.reasons(&judged.gaps),
+        visit: visit_lines(desk, visit_today(desk, site)),
+        to_close: actions(desk, site),
+        no_plan: match plane_of(site) {
+            Some(_) => String::new(),
+            None => desk.say("page.no-plan"),
+        },
         lines: lines(desk, site),
         lead,
         search: search.to_owned(),
@@ -120,15 +134,6 @@ fn visit_today<'s>(desk: &PageDesk, site: &'s Site) -> Option<&'s Visit> {
 }
 
 fn lines(desk: &PageDesk, site: &Site) -> Vec<PageLine> {
-    let visit = visit_today(desk, site);
-    let crew = visit.map(|visit| {
-        let names: Vec<String> = visit.crew.iter().map(|id| desk.person(id)).collect();
-        if names.is_empty() {
-            desk.words.day(visit.day)
-        } else {
-            names.join(", ")
-        }
-    });
     let outline = (site.outline.len() >= 3).then(|| {
         let corners = site.outline.len() as i64;
         desk.words
@@ -145,9 +150,26 @@ fn lines(desk: &PageDesk, site: &Site) -> Vec<PageLine> {
                 .as_ref()
                 .and_then(|plan| rescue_words(desk, plan)),
         ),
+    ];
+    lines.extend(desk.note("site.note", site.note.as_ref()));
+    lines
+}
+
+/// The day, who is there, the weather and notes; where no visit was begun, that.
+fn visit_lines(desk: &PageDesk, visit: Option<&Visit>) -> Vec<PageLine> {
+    let label = desk.say("page.visit");
+    let Some(visit) = visit else {
+        let (none, why) = (desk.say("page.visit-none"), desk.say("page.visit-why"));
+        return vec![PageLine::missing("visit.day", label, none, why)];
+    };
+    let names: Vec<String> = visit.crew.iter().map(|id| desk.person(id)).collect();
+    let crew = (!names.is_empty()).then(|| names.join(", "));
+    let mut lines = vec![
+        PageLine::known("visit.day", label, desk.words.day(visit.day)),
         desk.line("visit.crew", "visit.crew.why", crew),
     ];
-    lines.extend(weather_lines(desk, visit));
+    lines.extend(weather_lines(desk, Some(visit)));
+    lines.extend(desk.note("visit.note", visit.note.as_ref()));
     lines
 }
 

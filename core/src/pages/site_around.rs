@@ -80,7 +80,10 @@ pub(super) fn permission_records(desk: &PageDesk, site: &Site) -> Vec<PageRecord
                     }
                     None => desk.words.label_of(&permission.kind),
                 },
-                detail: answer,
+                detail: match &permission.note {
+                    Some(note) => format!("{answer} · {note}"),
+                    None => answer,
+                },
                 go_to: None,
                 offers: vec![
                     desk.offer_on(CommandKind::ChangePermission, &permission.id, permission),

@@ -148,6 +148,7 @@ fn lines(desk: &PageDesk, section: &StemSection) -> Vec<PageLine> {
     if let Some(opening) = opening {
         lines.push(desk.line("section.opening_side", "", Some(opening)));
     }
+    lines.extend(desk.note("section.note", section.note.as_ref()));
     lines
 }
 

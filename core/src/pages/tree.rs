@@ -72,6 +72,8 @@ pub struct TreePage {
     pub photos: Vec<PagePhoto>,
     /// The work wanted.
     pub work: Vec<PageRecord>,
+    /// The notes: the tree's own, then those of its looks, the newest first.
+    pub notes: Vec<PageLine>,
     /// The risk ratings entered.
     pub risks: Vec<PageRecord>,
     /// Every look at the tree, the newest first.
@@ -123,11 +125,25 @@ pub fn tree_page(desk: &PageDesk, site: &Site, tree: &Tree, answer: &Judgement) 
         plans: plan_records(desk, &looks),
         photos: photo_records(desk, &looks.all(|look| &look.photos)),
         work: work_records(desk, tree),
+        notes: notes(desk, tree, &looks),
         risks: risk_records(desk, site, &looks, answer),
         history: history(desk, site, tree),
         offers: tree_offers(desk, tree, &looks),
         headings: Vec::new(),
     }
+}
+
+/// The tree's own notes, then what was noted at each look that counts.
+fn notes(desk: &PageDesk, tree: &Tree, looks: &Looks) -> Vec<PageLine> {
+    let at_looks = looks.looks.iter().filter_map(|look| {
+        let mut line = desk.note("inspection.note", look.note.as_ref())?;
+        if let Some(at) = look.at {
+            line.label = desk.words.moment(at);
+        }
+        Some(line)
+    });
+    let own = desk.note("tree.note", tree.note.as_ref());
+    own.into_iter().chain(at_looks).collect()
 }
 
 /// Every look at the tree, the newest first.

@@ -1,10 +1,9 @@
 //! What to close, move or guard while work goes on, and the permissions.
 
-use std::collections::BTreeMap;
-
 use crate::handover::paper::{Block, Cell, Column, Rich, Table, Voice};
 use crate::handover::paper_input::PaperDesk;
-use crate::record::{Id, Permission, WayOfWorking, ZoneAction};
+use crate::judge::to_close::{ToClose, to_close};
+use crate::record::{Permission, ZoneAction};
 use crate::words::Said;
 
 pub(in crate::handover) fn blocks(desk: &PaperDesk) -> Vec<Block> {
@@ -40,38 +39,15 @@ pub(in crate::handover) fn blocks(desk: &PaperDesk) -> Vec<Block> {
     blocks
 }
 
-/// What must be done about one thing, and for which trees.
-#[derive(Default)]
-struct Concerned {
-    actions: Vec<ZoneAction>,
-    trees: Vec<String>,
-    in_drop_zone: Vec<String>,
-}
-
 /// What lies inside the ground to be kept clear around the trees that are worked on.
 fn rows(desk: &PaperDesk) -> Vec<Vec<Cell>> {
-    let idle = [WayOfWorking::InspectOnly, WayOfWorking::NoWork];
-    let mut concerned: BTreeMap<Id, Concerned> = BTreeMap::new();
-    let mut order: Vec<Id> = Vec::new();
-    for seen in &desk.trees {
-        let Some(zone) = seen.planned_zone().filter(|zone| !idle.contains(&zone.way)) else {
-            continue;
-        };
-        for inside in &zone.inside {
-            if !concerned.contains_key(&inside.record) {
-                order.push(inside.record.clone());
-            }
-            let entry = concerned.entry(inside.record.clone()).or_default();
-            add(&mut entry.actions, inside.action);
-            add(&mut entry.trees, seen.tree.tag.clone());
-            if inside.in_drop_zone {
-                add(&mut entry.in_drop_zone, seen.tree.tag.clone());
-            }
-        }
-    }
-    order
+    let zones = desk
+        .trees
         .iter()
-        .filter_map(|record| Some(row(desk, record, concerned.get(record)?)))
+        .filter_map(|seen| Some((&seen.tree.id, seen.planned_zone()?)));
+    to_close(zones)
+        .iter()
+        .map(|thing| row(desk, thing))
         .collect()
 }
 
@@ -81,10 +57,19 @@ fn add<T: PartialEq>(list: &mut Vec<T>, one: T) {
     }
 }
 
-fn row(desk: &PaperDesk, record: &Id, concerned: &Concerned) -> Vec<Cell> {
-    let mut trees = desk.listed(&concerned.trees);
-    if !concerned.in_drop_zone.is_empty() {
-        let lands = desk.listed(&concerned.in_drop_zone);
+fn row(desk: &PaperDesk, thing: &ToClose) -> Vec<Cell> {
+    let (mut actions, mut for_trees, mut landing) = (Vec::new(), Vec::new(), Vec::new());
+    for asked in &thing.asked {
+        let tag = desk.tag_of(&asked.tree).to_owned();
+        add(&mut actions, action_words(desk, asked.action));
+        add(&mut for_trees, tag.clone());
+        if asked.in_drop_zone {
+            add(&mut landing, tag);
+        }
+    }
+    let mut trees = desk.listed(&for_trees);
+    if !landing.is_empty() {
+        let lands = desk.listed(&landing);
         trees.push('\n');
         trees.push_str(
             &desk
@@ -92,8 +77,7 @@ fn row(desk: &PaperDesk, record: &Id, concerned: &Concerned) -> Vec<Cell> {
                 .say("summary.close-lands", &[("trees", Said::Text(&lands))]),
         );
     }
-    let actions = concerned.actions.iter();
-    let actions: Vec<String> = actions.map(|action| action_words(desk, *action)).collect();
+    let record = &thing.record;
     let name = if *record == desk.input.file.site.id {
         desk.say("summary.close-edge")
     } else {

@@ -10,6 +10,7 @@ pub use on_plan::{
     EnteredGround, PlaceOnPlan, PlanOverlay, entered_on_plan, me_on_plan, place_on_plan,
     tree_on_plan,
 };
+pub(super) use plan::plane_of;
 pub(super) use section::section_of;
 
 use serde::{Deserialize, Serialize};

@@ -42,7 +42,7 @@ pub(super) fn site_drawing(desk: &PageDesk, frame: &DrawnFrame) -> Option<Drawin
 }
 
 /// The plane around the first place that the site knows.
-pub(super) fn plane_of(site: &Site) -> Option<LocalPlane> {
+pub(in crate::pages) fn plane_of(site: &Site) -> Option<LocalPlane> {
     let tree = || site.trees.iter().find_map(|tree| tree.position);
     let target = || site.targets.iter().find_map(|target| target.ground.first());
     let line = || site.lines.iter().find_map(|line| line.way.first());

@@ -13,6 +13,7 @@ import androidx.compose.ui.unit.dp
 import bolewalk.app.look.Card
 import bolewalk.app.look.Hand
 import bolewalk.app.look.Lead
+import bolewalk.app.look.LineText
 import bolewalk.app.look.Lines
 import bolewalk.app.look.LocalPalette
 import bolewalk.app.look.Notices
@@ -26,29 +27,33 @@ import bolewalk.app.screens.book.MANY
 import bolewalk.app.screens.drawing
 import bolewalk.app.screens.part
 import bolewalk.app.screens.records
+import bolewalk.book.ActionOfSite
 import bolewalk.book.CommandKind
 import bolewalk.book.DrawingAddress
 import bolewalk.book.SitePage
 import bolewalk.book.TreeOfSite
 
-/** A site: what bars today, the plan, the trees in walking order, then what lies around them. */
+/** A site: what bars today, the visit, what to close, the plan, the trees in walking order, then what lies around them. */
 fun LazyListScope.sitePage(page: SitePage, hand: Hand, placed: Placed) {
     part("notices") { Notices(page.notices) }
     records("unsettled", page.unsettled, hand)
     placed.heading(this, "stops", page.stops.isEmpty())
     part("stops") { Sentences(page.stops, FontWeight.SemiBold) }
+    placed.heading(this, "visit", page.visit.isEmpty())
+    part("visit") { Lines(page.visit) }
+    placed.offers(this, CommandKind.START_VISIT, CommandKind.SAME_WEATHER, CommandKind.NOTE_WEATHER)
     placed.heading(this, "gaps", page.gaps.isEmpty())
     part("gaps") { Sentences(page.gaps) }
+    placed.heading(this, "to_close", page.toClose.isEmpty())
+    page.toClose.forEach { action -> item("action.${action.action}", "action") { ActionCard(action) } }
+    placed.heading(this, "conflicts", page.conflicts.isEmpty())
+    part("conflicts") { Sentences(page.conflicts, FontWeight.SemiBold) }
+    part("no_plan") { Lead(page.noPlan) }
     drawing(DrawingAddress.SitePlan(page.id), page, hand, "plan")
     if (page.trees.size > MANY || page.search.isNotEmpty()) part("search") { SearchField(page.search, hand) }
     part("lead") { Lead(page.lead) }
     placed.heading(this, "trees", page.trees.isEmpty())
     page.trees.forEach { tree -> item("tree." + tree.id, "tree") { TreeRow(tree, hand) } }
-    placed.heading(this, "conflicts", page.conflicts.isEmpty())
-    part("conflicts") { Sentences(page.conflicts, FontWeight.SemiBold) }
-    placed.heading(this, "lines", page.lines.isEmpty())
-    part("lines") { Lines(page.lines) }
-    placed.offers(this, CommandKind.START_VISIT, CommandKind.NOTE_WEATHER, CommandKind.SAME_WEATHER, CommandKind.WRITE_RESCUE_PLAN)
     placed.heading(this, "targets", page.targets.isEmpty())
     records("target", page.targets, hand)
     placed.offer(this, CommandKind.ADD_TARGET)
@@ -58,8 +63,18 @@ fun LazyListScope.sitePage(page: SitePage, hand: Hand, placed: Placed) {
     placed.heading(this, "permissions", page.permissions.isEmpty())
     records("permission", page.permissions, hand)
     placed.offer(this, CommandKind.ADD_PERMISSION)
+    placed.heading(this, "lines", page.lines.isEmpty())
+    part("lines") { Lines(page.lines) }
+    placed.offers(this, CommandKind.CHANGE_SITE, CommandKind.WRITE_RESCUE_PLAN)
     part("rules") { WayCard(page.rules, hand) }
     placed.rest(this)
+}
+
+/** What to close, move, guard or ask for, thing by thing. */
+@Composable
+private fun ActionCard(action: ActionOfSite) = Card(Modifier.testTag("record.to_close.${action.action}")) {
+    Text(action.words, style = MaterialTheme.typography.titleMedium)
+    action.things.forEach { LineText(it) }
 }
 
 /** A tree of the site: tag, species, verdict and the first reason. */

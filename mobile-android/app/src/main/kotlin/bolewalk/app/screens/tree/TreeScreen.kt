@@ -56,6 +56,8 @@ fun LazyListScope.treePage(page: TreePage, hand: Hand, placed: Placed) {
     placed.heading(this, "work", page.work.isEmpty())
     records("work", page.work, hand)
     placed.offer(this, CommandKind.ADD_WORK)
+    placed.heading(this, "notes", page.notes.isEmpty())
+    part("notes") { Lines(page.notes) }
     drawing(DrawingAddress.TreeSide(page.id), page, hand, "side")
     placed.heading(this, "risks", page.risks.isEmpty())
     records("risk", page.risks, hand)
