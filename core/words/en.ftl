@@ -920,7 +920,9 @@ gap-weather-bark = Is the bark wet?
 gap-weather-light = Is it day, dusk or dark?
 gap-wire-distance = { $line }: measure the distance from the crown.
 gap-wire-position-accuracy = { $line }: the accuracy of the tree's position is not known. Measure the distance on site.
-gap-permission = Not answered and dated yet: { $permission }.
+gap-permission = { $permission }: not asked yet.
+gap-permission-waiting = { $permission }: asked, not answered yet.
+gap-permission-undated = { $permission }: answered, but nobody said when.
 gap-rescue-plan = There is no rescue plan for this site.
 gap-rescue-meeting-point = Rescue plan: where is the ambulance met?
 gap-rescue-grid = Rescue plan: which grid reference is read out?
@@ -1113,6 +1115,16 @@ page-knot-needed = not confirmed yet; a climber needs it
 page-knot-later = not confirmed
 page-tied-in = tied in { $time }
 page-not-yet = begins on that day
+page-sign-off-lapsed = { $skill }: lapsed, it held until { $day }
+page-sign-off-lapses = { $skill }: lapses after { $day }
+page-sign-offs-lapsed = { $count ->
+    [one] one sign-off has lapsed
+   *[other] { $count } sign-offs have lapsed
+}
+page-sign-offs-lapse = { $count ->
+    [one] one sign-off lapses within 30 days
+   *[other] { $count } sign-offs lapse within 30 days
+}
 page-holds-until = until { $day }
 page-ended-on = ended on { $day }
 page-climbs-lead = Every climb in training is logged: low before high, and never alone.
@@ -1449,6 +1461,11 @@ page-minutes = { $count ->
     [one] one minute
    *[other] { $count } minutes
 }
+page-add-people-first = Nobody is in the crew yet. Add people first, from the field book.
+page-name-holder = Who holds this phone
+page-note-permission = Permission: { $permission }
+page-wire-touching = the tree touches it
+page-wire-from-crown = { $distance } from the crown
 page-start-visit-first = Begin today’s visit first.
 page-start-inspection-first = Begin with triage or the full check.
 page-add-line-first = Enter the overhead line first.
@@ -1596,7 +1613,7 @@ list-gaps = Still to check
 list-cautions = Holds always
 list-ways = More pages
 list-offers = What can be done
-list-book-lines = Today
+list-book-lines = This phone
 list-book-sites = Properties
 list-book-health = Health of the field book
 list-settings-lines = What is set
@@ -1626,6 +1643,8 @@ list-site-permissions-empty = Nothing is asked yet. Ask for the owner’s consen
 list-tree-doors = Where to begin
 list-tree-again = To look at anew today
 list-tree-lines = What is known of this tree
+list-tree-ways_of_working = Way of working
+list-tree-wires = Distances to wires
 list-tree-walk_round = Walk-round
 list-tree-findings = Findings
 list-tree-findings-empty = No finding yet. Add each defect where it is seen. A part that nobody looked at is not sound: it stays to be checked.
@@ -1823,6 +1842,7 @@ offer-inspection-lean_from_two_sides = Lean from two sides
 offer-inspection-lean_by_eye = Lean by eye
 offer-inspection-girth = Girth
 offer-walk-look = Look at a part
+offer-wire-remove = Remove the distance
 offer-wire-measure = Distance to a wire
 offer-inspection-remove = Remove the inspection
 offer-finding-add = Add a finding

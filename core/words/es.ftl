@@ -947,7 +947,9 @@ gap-weather-bark = ¿Está mojada la corteza?
 gap-weather-light = ¿Es de día, de noche, o amanece o anochece?
 gap-wire-distance = { $line }: medir la distancia desde la copa.
 gap-wire-position-accuracy = { $line }: no se conoce la precisión de la posición del árbol. Medir la distancia en el lugar.
-gap-permission = Sin respuesta ni fecha todavía: { $permission }.
+gap-permission = { $permission }: sin preguntar todavía.
+gap-permission-waiting = { $permission }: preguntado, sin respuesta todavía.
+gap-permission-undated = { $permission }: con respuesta, pero nadie dijo de qué día.
 gap-rescue-plan = Esta propiedad no tiene plan de rescate.
 gap-rescue-meeting-point = Plan de rescate: ¿dónde se espera a la ambulancia?
 gap-rescue-grid = Plan de rescate: ¿qué coordenadas se dictan?
@@ -1140,6 +1142,16 @@ page-knot-needed = sin confirmar todavía; quien trepa lo necesita
 page-knot-later = sin confirmar
 page-tied-in = hecho en { $time }
 page-not-yet = vale desde ese día
+page-sign-off-lapsed = { $skill }: caducada, valía hasta el { $day }
+page-sign-off-lapses = { $skill }: caduca después del { $day }
+page-sign-offs-lapsed = { $count ->
+    [one] una habilitación caducada
+   *[other] { $count } habilitaciones caducadas
+}
+page-sign-offs-lapse = { $count ->
+    [one] una habilitación caduca en 30 días
+   *[other] { $count } habilitaciones caducan en 30 días
+}
 page-holds-until = hasta el { $day }
 page-ended-on = terminó el { $day }
 page-climbs-lead = En formación se anota cada trepa: primero bajo, después alto, y nunca a solas.
@@ -1476,6 +1488,11 @@ page-minutes = { $count ->
     [one] un minuto
    *[other] { $count } minutos
 }
+page-add-people-first = Todavía no hay nadie en la cuadrilla. Antes hay que añadir personas, desde el cuaderno de campo.
+page-name-holder = Quién lleva este teléfono
+page-note-permission = Permiso: { $permission }
+page-wire-touching = el árbol la toca
+page-wire-from-crown = a { $distance } de la copa
 page-start-visit-first = Antes hay que empezar la visita de hoy.
 page-start-inspection-first = Empezar con la primera revisión o la revisión completa.
 page-add-line-first = Antes hay que anotar la línea aérea.
@@ -1623,7 +1640,7 @@ list-gaps = Falta comprobar
 list-cautions = Vale siempre
 list-ways = Más páginas
 list-offers = Qué se puede hacer
-list-book-lines = Hoy
+list-book-lines = Este teléfono
 list-book-sites = Propiedades
 list-book-health = Estado del cuaderno
 list-settings-lines = Lo que está ajustado
@@ -1653,6 +1670,8 @@ list-site-permissions-empty = Aún no se ha preguntado nada. Preguntar por el co
 list-tree-doors = Por dónde empezar
 list-tree-again = Por revisar de nuevo hoy
 list-tree-lines = Lo que se sabe de este árbol
+list-tree-ways_of_working = Forma de trabajo
+list-tree-wires = Distancias a cables
 list-tree-walk_round = Vuelta al árbol
 list-tree-findings = Hallazgos
 list-tree-findings-empty = Aún no hay hallazgos. Añadir cada defecto donde se ve. Una parte que nadie ha mirado no está sana: queda por comprobar.
@@ -1850,6 +1869,7 @@ offer-inspection-lean_from_two_sides = Inclinación desde dos lados
 offer-inspection-lean_by_eye = Inclinación a ojo
 offer-inspection-girth = Perímetro
 offer-walk-look = Mirar una parte
+offer-wire-remove = Quitar la distancia
 offer-wire-measure = Distancia a un cable
 offer-inspection-remove = Quitar la inspección
 offer-finding-add = Añadir un hallazgo

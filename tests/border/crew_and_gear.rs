@@ -172,3 +172,25 @@ fn what_must_not_be_used_comes_first_until_it_is_checked_or_brought_back() {
             .all(|one| one.state == GearState::InOrder)
     );
 }
+
+#[test]
+fn a_sign_off_that_lapses_is_told_ahead() {
+    let (_folder, hand) = here();
+    let ben = hand.add_person("Ben");
+    let about = Id(hand.person(&ben).skills[0].offers[0].about.clone());
+    let sign = [
+        ("sign_off.by", words("Ana")),
+        ("sign_off.on", words("2025-06-01")),
+        ("sign_off.until", words("2026-06-01")),
+    ];
+    hand.act(CommandKind::SignOffSkill, &about, &sign).unwrap();
+    let lapses = hand.people_page().people[0].lapses.clone();
+    assert_eq!(lapses.len(), 1);
+    assert!(
+        lapses[0].contains("lapses after June 1, 2026"),
+        "{lapses:?}"
+    );
+    let ways = hand.book_page().ways;
+    let people = ways.iter().find(|way| way.id == "book.people").unwrap();
+    assert!(people.detail.contains("one sign-off lapses"), "{people:?}");
+}

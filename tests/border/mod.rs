@@ -17,6 +17,7 @@ mod packs;
 mod site_day;
 mod speed;
 mod taps;
+mod tree_sheet;
 mod two_phones;
 mod undo_of_sites;
 

@@ -209,7 +209,7 @@ fn a_triage_takes_ten_taps_from_the_list_of_trees() {
     let mut lines = page.lines.iter();
     let height = lines.find(|line| line.id == "tree.height").unwrap();
     assert_eq!(height.words, "16.0 m ± 3.0 m · by eye");
-    let open: Vec<&str> = page.gaps.iter().map(String::as_str).collect();
+    let open: Vec<&str> = page.gaps.iter().map(|gap| gap.words.as_str()).collect();
     assert_eq!(open.len(), 1, "only the full check is left: {open:?}");
     hand.act(CommandKind::Undo, &site, &[]).unwrap();
     assert!(

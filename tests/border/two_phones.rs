@@ -95,7 +95,11 @@ fn what_a_newer_version_entered_is_a_gap() {
         "{:?}",
         page.notices
     );
-    assert!(page.gaps.iter().any(|gap| gap.contains("newer version")));
+    assert!(
+        page.gaps
+            .iter()
+            .any(|gap| gap.words.contains("newer version"))
+    );
     let line = page
         .lines
         .iter()
@@ -104,7 +108,7 @@ fn what_a_newer_version_entered_is_a_gap() {
     assert_eq!(line.state, LineState::Missing);
     let gaps = hand.tree_page(&other).gaps;
     assert!(
-        !gaps.iter().any(|gap| gap.contains("newer version")),
+        !gaps.iter().any(|gap| gap.words.contains("newer version")),
         "{gaps:?}"
     );
 }

@@ -187,7 +187,7 @@ fn the_words_tell_what_to_close_and_what_to_keep_apart() {
         "call its owner first",
         "ask them, and tell them the hour",
         "not together with",
-        "Not answered and dated yet: quarantine",
+        "Quarantine: not asked yet",
         "not a permission to climb",
     ] {
         let whole = told.split_whitespace().collect::<Vec<_>>().join(" ");

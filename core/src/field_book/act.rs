@@ -155,6 +155,7 @@ impl Inner {
             C::RemovePermission => self.remove(Noun::Permission, id),
             C::RemoveTree => self.remove(Noun::Tree, id),
             C::RemoveWork => self.remove(Noun::Work, id),
+            C::RemoveWire => self.remove(Noun::WireDistance, id),
             C::RemoveInspection => self.remove(Noun::Inspection, id),
             C::RemoveFinding => self.remove(Noun::Finding, id),
             C::RemoveReading => self.remove(Noun::ShellReading, id),

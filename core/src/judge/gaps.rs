@@ -3,7 +3,7 @@
 mod site;
 
 use crate::record::{
-    ArgValue, ClimbNeed, Inspection, InspectionLevel, LifeState, Look, MalletSound,
+    ArgValue, ClimbNeed, Inspection, InspectionLevel, LifeState, Look, MalletSound, Permission,
     PermissionAnswer, PermissionKind, Quantity, Reason, WalkPart,
 };
 
@@ -262,10 +262,8 @@ pub(crate) fn permissions_of_tree(case: &TreeCase) -> Vec<Reason> {
         .filter(|p| !p.tree.is_empty() && p.tree == case.tree.id)
         .filter_map(|permission| {
             let code = match permission.answer {
-                None | Some(PermissionAnswer::Waiting) => "gap.permission",
                 Some(PermissionAnswer::Refused) => "stop.permission-refused",
-                Some(_) if permission.on.is_none() => "gap.permission",
-                Some(_) => return None,
+                _ => permission_gap(permission)?,
             };
             let reason = Reason::new(code).about(&permission.id);
             Some(reason.term("permission", permission_term(permission.kind)))
@@ -287,6 +285,16 @@ pub(crate) fn part_term(part: WalkPart) -> &'static str {
         WalkPart::StemWest => "walk-part.stem-west",
         WalkPart::Unions => "walk-part.unions",
         WalkPart::Crown => "walk-part.crown",
+    }
+}
+
+/// What is missing for a permission; nothing where it was answered and dated.
+pub(crate) fn permission_gap(permission: &Permission) -> Option<&'static str> {
+    match permission.answer {
+        None => Some("gap.permission"),
+        Some(PermissionAnswer::Waiting) => Some("gap.permission-waiting"),
+        Some(_) if permission.on.is_none() => Some("gap.permission-undated"),
+        Some(_) => None,
     }
 }
 

@@ -50,7 +50,7 @@ pub use gear::{gear_fault, next_check};
 pub use judge_site::{judge_context, judge_context_by, judge_site, rules_for};
 pub use judge_tree::judge_tree;
 pub use looks::CountingLooks;
-pub use training::{CLIMBING_KNOTS, is_signed_off, knows_knot, sign_off_holds};
+pub use training::{CLIMBING_KNOTS, Lapse, is_signed_off, knows_knot, lapses, sign_off_holds};
 
 /// Version of the method: an answer of another version is another answer.
 pub const METHOD_VERSION: u32 = 1;

@@ -9,8 +9,8 @@ use super::headings::PageHeading;
 use super::line::{LineState, PageLine, PageRecord, PageWay};
 use super::offer::Offer;
 use super::page::PageAddress;
+use super::people::people_words;
 use super::rule_set::rules_words;
-use super::settings::people_count;
 use crate::judge::rules::RuleSet;
 use crate::record::{Day, Id, LatLon, Moment};
 use crate::words::{Said, Search, UnitSystem};
@@ -155,8 +155,18 @@ fn offers(desk: &PageDesk, nobody: &Id) -> Vec<Offer> {
         desk.offer(CommandKind::ReadPack, nobody, None),
         desk.offer(CommandKind::MakeBackup, nobody, None),
     ];
+    offers.extend(holder_offer(desk, nobody));
     offers.extend(desk.undo_offers(nobody));
     offers
+}
+
+/// Says who holds the phone, while nobody is named.
+fn holder_offer(desk: &PageDesk, nobody: &Id) -> Option<Offer> {
+    let asks = |input: &str| input == "settings.person";
+    let mut offer = desk.offer_asking(CommandKind::ChangeSettings, nobody, None, &asks);
+    offer.words = desk.say("page.name-holder");
+    let offer = desk.unless(offer, desk.crew.is_empty(), "page.add-people-first");
+    desk.holder.is_empty().then_some(offer)
 }
 
 /// The name that a new site has until somebody names it.
@@ -226,7 +236,7 @@ fn ways(desk: &PageDesk, rules: &RuleSet) -> Vec<PageWay> {
         way(
             "book.people",
             "page.people",
-            people_count(desk),
+            people_words(desk),
             PageAddress::People,
         ),
         way(

@@ -161,6 +161,8 @@ commands! {
     LookAtPart = "walk.look",
     /// Records the distance to a conductor.
     MeasureWire = "wire.measure",
+    /// Removes the distance to a conductor.
+    RemoveWire = "wire.remove",
     /// Removes an inspection.
     RemoveInspection = "inspection.remove",
 

@@ -110,7 +110,7 @@ impl<'a> PageDesk<'a> {
             why_not: String::new(),
             inputs: asks_of(command)
                 .iter()
-                .filter(|ask| asks(ask.id))
+                .filter(|ask| asks(ask.id) && !self.nothing_to_choose(ask))
                 .map(|ask| self.input(ask, record))
                 .collect(),
             fixed: Vec::new(),

@@ -5,6 +5,7 @@ use serde_json::json;
 
 use super::command_kind::CommandKind;
 use super::desk::PageDesk;
+use super::gaps::{PageGap, site_gaps};
 use super::headings::PageHeading;
 use super::line::{LineState, PageLine};
 use super::offer::Offer;
@@ -24,7 +25,7 @@ pub struct HandOverPage {
     /// What was looked at and what was not.
     pub lines: Vec<PageLine>,
     /// What is still to check for the site as a whole.
-    pub gaps: Vec<String>,
+    pub gaps: Vec<PageGap>,
     /// What the papers say on every page.
     pub cautions: Vec<String>,
     /// The papers and map files that can be written; packs for and of another phone.
@@ -52,7 +53,7 @@ pub fn hand_over_page(desk: &PageDesk, site: &Site, judged: &SiteJudgement) -> H
         title: site.name.clone(),
         site: PageAddress::site(&site.id),
         lines: lines(desk, judged),
-        gaps: desk.words.reasons(&judged.gaps),
+        gaps: site_gaps(desk, site, &judged.gaps),
         cautions: ["caution.client-guarantee", "caution.client-risk"]
             .map(|key| desk.say(key))
             .to_vec(),

@@ -46,7 +46,7 @@ impl Page {
                 headed!(words, page, "site": notices, unsettled, stops, gaps, visit, to_close, lines, trees, conflicts, targets, overhead_lines, permissions, offers)
             }
             Page::Tree(page) => {
-                headed!(words, page, "tree": notices, gaps, doors, again, lines, walk_round, findings, sections, anchors, plans, photos, work, notes, risks, history, offers)
+                headed!(words, page, "tree": notices, gaps, doors, ways_of_working, again, lines, walk_round, wires, findings, sections, anchors, plans, photos, work, notes, risks, history, offers)
             }
             Page::Finding(page) => headed!(words, page, "finding": lines, grades, photos, offers),
             Page::StemSection(page) => {

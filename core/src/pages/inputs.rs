@@ -2,7 +2,7 @@
 
 use serde_json::Value;
 
-use super::ask::{Ask, AskKind};
+use super::ask::{Ask, AskKind, Listed};
 use super::desk::PageDesk;
 use super::entry::EntryValue;
 use super::offer::{InputKind, OfferedChoice, OfferedInput};
@@ -34,7 +34,9 @@ impl PageDesk<'_> {
         OfferedInput {
             id: ask.id.to_owned(),
             words: self.say(&ask.label_key()),
-            help: if self.words.has(&why) {
+            help: if nobody_to_choose(&kind, ask) {
+                self.say("page.add-people-first")
+            } else if self.words.has(&why) {
                 self.say(&why)
             } else {
                 String::new()
@@ -42,6 +44,17 @@ impl PageDesk<'_> {
             needed: ask.needed,
             kind,
             current,
+        }
+    }
+
+    /// Whether an input has nothing to choose from, and can be left out. People are asked for all
+    /// the same, and the help says what to do first.
+    pub(super) fn nothing_to_choose(&self, ask: &Ask) -> bool {
+        match ask.kind {
+            AskKind::OneOf(listed) | AskKind::SomeOf(listed) => {
+                !ask.needed && listed != Listed::People && self.listed(listed).is_empty()
+            }
+            _ => false,
         }
     }
 
@@ -162,6 +175,18 @@ impl PageDesk<'_> {
             AskKind::PhotoFile | AskKind::SizeClass => None,
         }
     }
+}
+
+/// Whether people are to be chosen from, and none is entered.
+fn nobody_to_choose(kind: &InputKind, ask: &Ask) -> bool {
+    let of_people = matches!(
+        ask.kind,
+        AskKind::OneOf(Listed::People) | AskKind::SomeOf(Listed::People)
+    );
+    let (InputKind::Choice { choices } | InputKind::Choices { choices }) = kind else {
+        return false;
+    };
+    of_people && choices.is_empty()
 }
 
 /// The ids of the choices of an enum of the record, as records write them, in their order.

@@ -27,6 +27,7 @@ mod drawn;
 mod entry;
 mod finding;
 mod forms;
+mod gaps;
 mod gear;
 mod hand_over;
 mod headings;
@@ -76,6 +77,7 @@ pub use drawn::{
 pub use entry::{Entry, EntryValue, SensedFix};
 pub use finding::{FindingPage, GradeTile, finding_page};
 pub use forms::asks_of;
+pub use gaps::PageGap;
 pub use gear::{GearOfBook, GearPage, GearState, gear_page};
 pub use hand_over::{HandOverPage, hand_over_page};
 pub use headings::PageHeading;

@@ -6,6 +6,8 @@ use super::headings::PageHeading;
 use super::offer::Offer;
 use super::page::PageAddress;
 use super::person::training_words;
+use super::settings::people_count;
+use crate::judge::{Lapse, lapses};
 use crate::record::{Id, Person, Quantity};
 use crate::words::{Rounding, Said};
 
@@ -35,6 +37,8 @@ pub struct PersonOfBook {
     pub detail: String,
     /// How far the training has come, and what comes next.
     pub training: String,
+    /// The sign-offs that have lapsed or soon will, each in a sentence.
+    pub lapses: Vec<String>,
     /// The person's page.
     pub go_to: PageAddress,
 }
@@ -60,6 +64,10 @@ pub fn people_page(desk: &PageDesk) -> PeoplePage {
                 name: person.name.clone(),
                 detail: person_detail(desk, person),
                 training: training_words(desk, person),
+                lapses: lapses(person, desk.today, LAPSE_SOON_DAYS)
+                    .iter()
+                    .map(|lapse| lapse_words(desk, lapse))
+                    .collect(),
                 go_to: PageAddress::Person {
                     person: person.id.clone(),
                 },
@@ -68,6 +76,45 @@ pub fn people_page(desk: &PageDesk) -> PeoplePage {
         offers,
         headings: Vec::new(),
     }
+}
+
+/// A sign-off that lapses within so many days is told ahead (house).
+const LAPSE_SOON_DAYS: u64 = 30;
+
+/// What has lapsed, or until when it holds.
+fn lapse_words(desk: &PageDesk, lapse: &Lapse) -> String {
+    let key = match lapse.until < desk.today {
+        true => "page.sign-off-lapsed",
+        false => "page.sign-off-lapses",
+    };
+    let what = match lapse.knot {
+        Some(knot) => desk.words.label_of(&knot),
+        None => desk.words.label_of(&lapse.skill),
+    };
+    let said = [
+        ("skill", Said::Text(&what)),
+        ("day", Said::Day(lapse.until)),
+    ];
+    desk.words.say(key, &said)
+}
+
+/// How many people there are, and how many sign-offs have lapsed or soon will.
+pub(super) fn people_words(desk: &PageDesk) -> String {
+    let mut crew = desk.crew.iter();
+    let said = crew
+        .by_ref()
+        .flat_map(|person| lapses(person, desk.today, LAPSE_SOON_DAYS));
+    let (lapsed, soon): (Vec<Lapse>, Vec<Lapse>) = said.partition(|one| one.until < desk.today);
+    let count = |key: &str, count: usize| {
+        let said = [("count", Said::Count(count as i64))];
+        (count > 0).then(|| desk.words.say(key, &said))
+    };
+    let parts = [
+        Some(people_count(desk)),
+        count("page.sign-offs-lapsed", lapsed.len()),
+        count("page.sign-offs-lapse", soon.len()),
+    ];
+    parts.into_iter().flatten().collect::<Vec<_>>().join(" · ")
 }
 
 /// Trainee, mass, limits, in words.

@@ -6,6 +6,7 @@ use super::book::nothing_found;
 use super::command_kind::CommandKind;
 use super::desk::PageDesk;
 use super::drawn::plane_of;
+use super::gaps::{PageGap, site_gaps};
 use super::headings::PageHeading;
 use super::line::{PageLine, PageRecord};
 use super::offer::Offer;
@@ -31,7 +32,7 @@ pub struct SitePage {
     /// What bars climbing on the whole site today.
     pub stops: Vec<String>,
     /// What is still to check for the site as a whole.
-    pub gaps: Vec<String>,
+    pub gaps: Vec<PageGap>,
     /// Today's visit: who is there, the weather of the hour, notes; that none was begun.
     pub visit: Vec<PageLine>,
     /// What to close, move, guard or empty for the planned work, and whom to ask.
@@ -99,7 +100,7 @@ pub fn site_page(desk: &PageDesk, site: &Site, judged: &SiteJudgement, search: &
         notices: desk.notices.clone(),
         unsettled: desk.unsettled_records(),
         stops: desk.words.reasons(&judged.stops),
-        gaps: desk.words.reasons(&judged.gaps),
+        gaps: site_gaps(desk, site, &judged.gaps),
         visit: visit_lines(desk, visit_today(desk, site)),
         to_close: actions(desk, site),
         no_plan: match plane_of(site) {

@@ -4,6 +4,7 @@
 use super::command_kind::CommandKind;
 use super::compare::days_compared;
 use super::desk::PageDesk;
+use super::gaps::{PageGap, tree_gaps};
 use super::headings::PageHeading;
 use super::line::{PageLine, PagePhoto, PageRecord};
 use super::looks::{Looks, day_of};
@@ -11,10 +12,10 @@ use super::offer::Offer;
 use super::page::PageAddress;
 use super::site::{first_reason, verdict_words};
 use super::tree_lines::tree_lines;
-use super::tree_offers::{doors, tree_offers};
+use super::tree_offers::{doors, tree_offers, ways_of_working};
 use super::tree_records::{
     anchor_records, finding_records, photo_records, plan_records, risk_records, section_records,
-    work_records,
+    wire_records, work_records,
 };
 use super::walk::{PartOfWalk, asked_again, walk_round};
 use crate::record::{ClimbNeed, Id, Judgement, Site, Tree, Verdict};
@@ -42,7 +43,7 @@ pub struct TreePage {
     /// The first reason for the verdict.
     pub reason: String,
     /// What is still to check, in the order to be checked.
-    pub gaps: Vec<String>,
+    pub gaps: Vec<PageGap>,
     /// The page of the judgement.
     pub judgement: PageAddress,
     /// The page for the climb and for afterwards.
@@ -53,6 +54,8 @@ pub struct TreePage {
     pub inspection: Id,
     /// The ways in: a stop on sight, triage, the full check.
     pub doors: Vec<Offer>,
+    /// The ways of working, a tap each.
+    pub ways_of_working: Vec<Offer>,
     /// What is asked when the same tree is climbed again, a tap each; empty where no earlier full
     /// check stands.
     pub again: Vec<PartOfWalk>,
@@ -60,6 +63,8 @@ pub struct TreePage {
     pub lines: Vec<PageLine>,
     /// The walk-round, in its order.
     pub walk_round: Vec<PartOfWalk>,
+    /// The distances to wires, measured on site.
+    pub wires: Vec<PageRecord>,
     /// The findings.
     pub findings: Vec<PageRecord>,
     /// The stem sections, each with its readings.
@@ -104,7 +109,7 @@ pub fn tree_page(desk: &PageDesk, site: &Site, tree: &Tree, answer: &Judgement) 
         verdict_words: verdict_words(desk, answer),
         climb: answer.climb,
         reason: first_reason(answer).map_or_else(String::new, |first| desk.words.reason(first)),
-        gaps: desk.words.reasons(&answer.gaps),
+        gaps: tree_gaps(desk, site, tree, &looks, &answer.gaps),
         judgement: PageAddress::Judgement {
             tree: tree.id.clone(),
         },
@@ -117,8 +122,10 @@ pub fn tree_page(desk: &PageDesk, site: &Site, tree: &Tree, answer: &Judgement) 
         inspection: looks.today.map_or_else(Id::default, |look| look.id.clone()),
         lines: tree_lines(desk, tree, &looks, answer),
         doors: doors(desk, tree, &looks),
+        ways_of_working: ways_of_working(desk, tree),
         again: asked_again(desk, tree, &looks),
         walk_round: walk_round(desk, &looks),
+        wires: wire_records(desk, site, &looks),
         findings: finding_records(desk, &looks),
         sections: section_records(desk, &looks, answer),
         anchors: anchor_records(desk, &looks, answer),

@@ -4,7 +4,8 @@ use super::command_kind::CommandKind as C;
 use super::desk::PageDesk;
 use super::looks::Looks;
 use super::offer::Offer;
-use crate::record::{Id, Tree};
+use super::walk::{chosen, id_of};
+use crate::record::{Id, Tree, WayOfWorking};
 
 /// The offers of a tree's page.
 pub(super) fn tree_offers(desk: &PageDesk, tree: &Tree, looks: &Looks) -> Vec<Offer> {
@@ -37,6 +38,22 @@ pub(super) fn doors(desk: &PageDesk, tree: &Tree, looks: &Looks) -> Vec<Offer> {
         desk.offer(C::RecordTriage, &tree.id, seen.as_ref()),
         desk.offer(C::StartFullCheck, &tree.id, None),
     ]
+}
+
+/// The ways of working, a tap each.
+pub(super) fn ways_of_working(desk: &PageDesk, tree: &Tree) -> Vec<Offer> {
+    WayOfWorking::IN_ORDER
+        .into_iter()
+        .map(|way| {
+            let id = id_of(&way);
+            let mut offer = desk.offer_asking(C::ChangeTree, &tree.id, None, &|_| false);
+            offer.id = format!("{}.{id}", C::ChangeTree.id());
+            offer.words = desk.words.label_of(&way);
+            offer.fixed = vec![chosen("tree.way", &id)];
+            offer.chosen = tree.way == Some(way);
+            offer
+        })
+        .collect()
 }
 
 /// The weather as it was noted last today, at one tap.

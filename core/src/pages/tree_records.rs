@@ -43,6 +43,31 @@ pub(super) fn finding_detail(desk: &PageDesk, finding: &Finding) -> String {
     parts.into_iter().flatten().collect::<Vec<_>>().join(" · ")
 }
 
+/// The distances to wires that were measured on site.
+pub(super) fn wire_records(desk: &PageDesk, site: &Site, looks: &Looks) -> Vec<PageRecord> {
+    let wires = looks.all(|look| &look.wires);
+    wires
+        .into_iter()
+        .map(|wire| {
+            let line = site.lines.iter().find(|line| line.id == wire.line);
+            let touching = wire.touching == Some(true);
+            let touching = touching.then(|| desk.say("page.wire-touching"));
+            let distance = wire.distance_m.map(|distance_m| {
+                let from = [("distance", Said::Number(distance_m, Quantity::LengthM))];
+                desk.words.say("page.wire-from-crown", &from)
+            });
+            let parts = [touching, distance];
+            PageRecord {
+                id: wire.id.clone(),
+                words: line.map_or_else(|| wire.line.to_string(), |line| line.name.clone()),
+                detail: parts.into_iter().flatten().collect::<Vec<_>>().join(" · "),
+                go_to: None,
+                offers: vec![desk.offer(CommandKind::RemoveWire, &wire.id, None)],
+            }
+        })
+        .collect()
+}
+
 /// The stem sections.
 pub(super) fn section_records(
     desk: &PageDesk,

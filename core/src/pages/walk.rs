@@ -216,7 +216,7 @@ fn side_of(part: WalkPart) -> Option<&'static str> {
 }
 
 /// The id of a choice as records write it.
-fn id_of(choice: &impl Worded) -> String {
+pub(super) fn id_of(choice: &impl Worded) -> String {
     let key = choice.key();
     let id = key.split_once('.').map_or(key.as_str(), |(_, id)| id);
     id.replace('-', "_")

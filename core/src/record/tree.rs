@@ -90,6 +90,20 @@ pub enum WayOfWorking {
     NoWork,
 }
 
+impl WayOfWorking {
+    /// Every way, what leaves most of the tree first.
+    pub const IN_ORDER: [WayOfWorking; 8] = [
+        WayOfWorking::InspectOnly,
+        WayOfWorking::Prune,
+        WayOfWorking::SectionFreeDrop,
+        WayOfWorking::SectionRigged,
+        WayOfWorking::FellWhole,
+        WayOfWorking::FellShortened,
+        WayOfWorking::PlatformOrCrane,
+        WayOfWorking::NoWork,
+    ];
+}
+
 /// How a tree could be worked on without climbing it.
 #[derive(
     Debug,

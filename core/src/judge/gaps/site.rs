@@ -1,8 +1,8 @@
 //! What is missing for the site as a whole: rescue plan, permissions, weather.
 
-use super::permission_term;
+use super::{permission_gap, permission_term};
 use crate::judge::case::SiteContext;
-use crate::record::{PermissionAnswer, PermissionKind, Reason};
+use crate::record::{PermissionKind, Reason};
 
 /// The weather of the hour: every question unanswered is a gap.
 pub(crate) fn weather(site: &SiteContext) -> Vec<Reason> {
@@ -70,14 +70,22 @@ pub(crate) fn of_site(site: &SiteContext) -> Vec<Reason> {
         if kind == PermissionKind::Neighbour && !neighbours {
             continue;
         }
-        let mut asked = place.permissions.iter().filter(|p| p.kind == kind);
-        let answered = asked.any(|permission| {
-            permission.on.is_some()
-                && !matches!(permission.answer, None | Some(PermissionAnswer::Waiting))
-        });
-        if !answered {
-            gaps.push(Reason::new("gap.permission").term("permission", permission_term(kind)));
+        let asked: Vec<_> = place
+            .permissions
+            .iter()
+            .filter(|p| p.kind == kind)
+            .collect();
+        if asked.iter().any(|one| permission_gap(one).is_none()) {
+            continue;
         }
+        let open = asked
+            .last()
+            .and_then(|last| Some((permission_gap(last)?, &last.id)));
+        let gap = match open {
+            Some((code, id)) => Reason::new(code).about(id),
+            None => Reason::new("gap.permission"),
+        };
+        gaps.push(gap.term("permission", permission_term(kind)));
     }
     if site
         .file

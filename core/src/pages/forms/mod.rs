@@ -104,6 +104,7 @@ pub fn asks_of(command: CommandKind) -> &'static [Ask] {
         | C::RemovePermission
         | C::RemoveTree
         | C::RemoveWork
+        | C::RemoveWire
         | C::RemoveInspection
         | C::RemoveFinding
         | C::RemoveReading

@@ -13,6 +13,7 @@ import androidx.lifecycle.compose.collectAsStateWithLifecycle
 import androidx.lifecycle.createSavedStateHandle
 import androidx.lifecycle.viewmodel.initializer
 import androidx.lifecycle.viewmodel.viewModelFactory
+import bolewalk.app.device.Device
 import bolewalk.app.device.LocalDevice
 import bolewalk.app.device.takeHandedIn
 import bolewalk.app.field.FieldModel
@@ -33,13 +34,14 @@ class MainActivity : ComponentActivity() {
         }
     }
 
+    private lateinit var device: Device
+
     override fun onCreate(savedInstanceState: Bundle?) {
         super.onCreate(savedInstanceState)
         enableEdgeToEdge()
-        val device = (application as BolewalkApplication).deviceOf(this, field)
+        device = (application as BolewalkApplication).deviceOf(this, field)
         // The phone may have got another language.
         if (savedInstanceState == null) takeHandedIn(this, intent, field) else field.refresh()
-        device.position.known()?.let { field.near(LatLon(it.latDeg, it.lonDeg)) }
         setContent {
             val state by field.state.collectAsStateWithLifecycle()
             CompositionLocalProvider(LocalDevice provides device, LocalWords provides state.words) {
@@ -49,6 +51,12 @@ class MainActivity : ComponentActivity() {
                 }
             }
         }
+    }
+
+    /** Sites near the person come first, wherever the phone was carried meanwhile. */
+    override fun onStart() {
+        super.onStart()
+        device.position.known()?.let { field.near(LatLon(it.latDeg, it.lonDeg)) }
     }
 
     override fun onNewIntent(intent: Intent) {

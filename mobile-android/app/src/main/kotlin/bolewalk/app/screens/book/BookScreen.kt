@@ -20,6 +20,7 @@ import bolewalk.app.screens.part
 import bolewalk.app.screens.records
 import bolewalk.app.screens.ways
 import bolewalk.book.BookPage
+import bolewalk.book.CommandKind
 import bolewalk.book.SiteOfBook
 
 /** With more sites or trees than this, letters find them. */
@@ -35,6 +36,7 @@ fun LazyListScope.bookPage(page: BookPage, hand: Hand, placed: Placed) {
     page.sites.forEach { site -> item("site." + site.id, "site") { SiteRow(site, hand) } }
     placed.heading(this, "lines", page.lines.isEmpty())
     part("lines") { Lines(page.lines) }
+    placed.offer(this, CommandKind.CHANGE_SETTINGS)
     placed.heading(this, "ways", page.ways.isEmpty())
     ways(page.ways, hand)
     placed.heading(this, "health", page.health.isEmpty())

@@ -1,6 +1,7 @@
 package bolewalk.app.screens.handover
 
 import androidx.compose.foundation.lazy.LazyListScope
+import bolewalk.app.look.Gaps
 import bolewalk.app.look.Hand
 import bolewalk.app.look.Lines
 import bolewalk.app.look.Sentences
@@ -13,7 +14,7 @@ fun LazyListScope.handOverPage(page: HandOverPage, hand: Hand, placed: Placed) {
     placed.heading(this, "lines", page.lines.isEmpty())
     part("lines") { Lines(page.lines) }
     placed.heading(this, "gaps", page.gaps.isEmpty())
-    part("gaps") { Sentences(page.gaps) }
+    part("gaps") { Gaps(page.gaps, hand) }
     placed.heading(this, "cautions", page.cautions.isEmpty())
     part("cautions") { Sentences(page.cautions) }
     placed.rest(this)

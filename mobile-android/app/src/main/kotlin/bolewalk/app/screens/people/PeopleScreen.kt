@@ -7,6 +7,7 @@ import androidx.compose.material3.Text
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.platform.testTag
+import androidx.compose.ui.text.font.FontWeight
 import bolewalk.app.look.Card
 import bolewalk.app.look.Hand
 import bolewalk.app.look.Lead
@@ -30,6 +31,7 @@ private fun PersonRow(person: PersonOfBook, hand: Hand) = Card(Modifier.testTag(
     WayRow(person.goTo, hand) {
         Column {
             Text(person.name, style = MaterialTheme.typography.titleMedium)
+            person.lapses.forEach { Text(it, style = MaterialTheme.typography.bodyLarge, fontWeight = FontWeight.SemiBold) }
             listOf(person.detail, person.training).filter { it.isNotEmpty() }.forEach {
                 Text(it, style = MaterialTheme.typography.bodyLarge, color = LocalPalette.current.quietInk)
             }

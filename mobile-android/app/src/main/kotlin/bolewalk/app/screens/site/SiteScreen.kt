@@ -11,6 +11,7 @@ import androidx.compose.ui.platform.testTag
 import androidx.compose.ui.text.font.FontWeight
 import androidx.compose.ui.unit.dp
 import bolewalk.app.look.Card
+import bolewalk.app.look.Gaps
 import bolewalk.app.look.Hand
 import bolewalk.app.look.Lead
 import bolewalk.app.look.LineText
@@ -43,7 +44,7 @@ fun LazyListScope.sitePage(page: SitePage, hand: Hand, placed: Placed) {
     part("visit") { Lines(page.visit) }
     placed.offers(this, CommandKind.START_VISIT, CommandKind.SAME_WEATHER, CommandKind.NOTE_WEATHER)
     placed.heading(this, "gaps", page.gaps.isEmpty())
-    part("gaps") { Sentences(page.gaps) }
+    part("gaps") { Gaps(page.gaps, hand) }
     placed.heading(this, "to_close", page.toClose.isEmpty())
     page.toClose.forEach { action -> item("action.${action.action}", "action") { ActionCard(action) } }
     placed.heading(this, "conflicts", page.conflicts.isEmpty())

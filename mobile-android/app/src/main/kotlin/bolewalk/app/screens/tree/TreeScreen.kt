@@ -1,6 +1,7 @@
 package bolewalk.app.screens.tree
 
 import androidx.compose.foundation.lazy.LazyListScope
+import bolewalk.app.look.Gaps
 import bolewalk.app.look.Hand
 import bolewalk.app.look.Lines
 import bolewalk.app.look.Notices
@@ -19,25 +20,17 @@ import bolewalk.book.Offer
 import bolewalk.book.PartOfWalk
 import bolewalk.book.TreePage
 
-/** A tree: the ways in, what is still to check, then one sheet in the order of the walk. */
+/** A tree: the ways in, the way of working, what is still to check, then one sheet in the order of the walk. */
 fun LazyListScope.treePage(page: TreePage, hand: Hand, placed: Placed) {
     part("notices") { Notices(page.notices) }
     part("reason") { if (lettersAreLarge()) Sentences(listOf(page.reason).filter { it.isNotEmpty() }) }
     if (page.inspection.isNotEmpty()) part("doors") { OfferRow(page.doors, hand) }
+    placed.heading(this, "ways_of_working", page.waysOfWorking.isEmpty())
+    part("ways_of_working") { OfferRow(page.waysOfWorking, hand) }
     placed.heading(this, "gaps", page.gaps.isEmpty())
-    part("gaps") { Sentences(page.gaps) }
-    placed.heading(this, "again", page.again.isEmpty())
-    walk("again", page.again, hand)
-    placed.offer(this, CommandKind.SAME_WEATHER)
-    placed.heading(this, "walk_round", page.walkRound.isEmpty())
-    walk("walk", page.walkRound, hand)
-    placed.heading(this, "lines", page.lines.isEmpty())
-    part("lines") { Lines(page.lines) }
-    placed.offers(
-        this, CommandKind.RECORD_FULL_CHECK, CommandKind.RECORD_GIRTH, CommandKind.RECORD_HEIGHT_BY_ANGLES,
-        CommandKind.RECORD_HEIGHT_FROM_TWO_POSITIONS, CommandKind.RECORD_LEAN_FROM_TWO_SIDES, CommandKind.RECORD_LEAN_BY_EYE,
-        CommandKind.RECORD_MEASURES, CommandKind.CHANGE_TREE,
-    )
+    part("gaps") { Gaps(page.gaps, hand) }
+    looksAround(page, hand, placed)
+    measures(page, hand, placed)
     placed.heading(this, "findings", page.findings.isEmpty())
     records("finding", page.findings, hand)
     placed.offer(this, CommandKind.ADD_FINDING)
@@ -58,7 +51,6 @@ fun LazyListScope.treePage(page: TreePage, hand: Hand, placed: Placed) {
     placed.offer(this, CommandKind.ADD_WORK)
     placed.heading(this, "notes", page.notes.isEmpty())
     part("notes") { Lines(page.notes) }
-    drawing(DrawingAddress.TreeSide(page.id), page, hand, "side")
     placed.heading(this, "risks", page.risks.isEmpty())
     records("risk", page.risks, hand)
     placed.offer(this, CommandKind.ADD_RISK)
@@ -67,6 +59,30 @@ fun LazyListScope.treePage(page: TreePage, hand: Hand, placed: Placed) {
     part("aloft") { WayCard(page.aloft, hand) }
     page.compare?.let { part("compare") { WayCard(it, hand) } }
     placed.rest(this)
+}
+
+/** What is asked anew the same day, the walk-round, and how far the wires are. */
+private fun LazyListScope.looksAround(page: TreePage, hand: Hand, placed: Placed) {
+    placed.heading(this, "again", page.again.isEmpty())
+    walk("again", page.again, hand)
+    placed.offer(this, CommandKind.SAME_WEATHER)
+    placed.heading(this, "walk_round", page.walkRound.isEmpty())
+    walk("walk", page.walkRound, hand)
+    placed.heading(this, "wires", page.wires.isEmpty())
+    records("wire", page.wires, hand)
+    placed.offer(this, CommandKind.MEASURE_WIRE)
+}
+
+/** What is known of the tree, what measures it, and how it stands. */
+private fun LazyListScope.measures(page: TreePage, hand: Hand, placed: Placed) {
+    placed.heading(this, "lines", page.lines.isEmpty())
+    part("lines") { Lines(page.lines) }
+    placed.offers(
+        this, CommandKind.RECORD_FULL_CHECK, CommandKind.RECORD_GIRTH, CommandKind.RECORD_HEIGHT_BY_ANGLES,
+        CommandKind.RECORD_HEIGHT_FROM_TWO_POSITIONS, CommandKind.RECORD_LEAN_FROM_TWO_SIDES, CommandKind.RECORD_LEAN_BY_EYE,
+        CommandKind.RECORD_MEASURES, CommandKind.CHANGE_TREE,
+    )
+    drawing(DrawingAddress.TreeSide(page.id), page, hand, "side")
 }
 
 private fun LazyListScope.walk(key: String, parts: List<PartOfWalk>, hand: Hand) {
