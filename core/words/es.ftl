@@ -143,7 +143,7 @@ side-short-nw = NO
 
 verdict-no-stop = hoy no se halló impedimento
 verdict-limited = solo dentro de estos límites
-verdict-refer = aún no trepar: otra manera, o segunda opinión
+verdict-refer = aún no trepar: otra forma, o segunda opinión
 verdict-barred = no trepar
 verdict-incomplete = sin valorar: falta comprobar
 
@@ -166,7 +166,7 @@ other-access-ground = desde el suelo
 other-access-platform = desde una plataforma
 other-access-crane = con grúa
 other-access-neighbouring-tree = desde un árbol vecino
-other-access-no-other = no se encontró otra manera
+other-access-no-other = no se encontró otra forma
 
 operation-deadwood = quitar ramas secas, moribundas y rotas
 operation-crown-thinning = aclarar la copa
@@ -424,7 +424,7 @@ skill-limb-walk = desplazarse por las ramas
 skill-aerial-rescue = rescate en altura
 skill-stationary-rope = cuerda fija
 skill-chainsaw-aloft = motosierra en altura, con dos amarres
-skill-spurs = espuelas, solo para quitar árboles
+skill-spurs = espuelas, solo en talas
 skill-rigging = retención de piezas
 
 knot-use-stopper = tope al final de una cuerda
@@ -507,7 +507,7 @@ daylight-dark = de noche
 
 ## Zones
 
-zone-action-empty-rooms = desalojar las habitaciones, o trabajar de otra manera
+zone-action-empty-rooms = desalojar las habitaciones, o trabajar de otra forma
 zone-action-close-off = cerrar el paso
 zone-action-move-away = retirar
 zone-action-guard = vigilar
@@ -789,6 +789,8 @@ slope-slope_pct-why = La madera resbala y rueda cuesta abajo; la zona crece haci
 risk-time_frame_months-why = Una evaluación vale solo para el tiempo para el que se hizo.
 line-voltage_kv-why = La distancia de aproximación sale de la tensión. Si nadie la sabe, nadie trepa cerca.
 line-height_m-why = Ayuda al titular de la línea y a la cuadrilla a dar con el cable.
+section-height-why = La resistencia que queda se calcula a esta altura. Medir donde el fuste suena peor.
+limb-height-why = Hasta esta altura hay que llegar; de ella salen el recorrido y la cuerda.
 section-diameter_cm-why = La pared sana cuenta en relación con el tamaño del fuste.
 section-shell_cm-why = La pared sana es lo que sostiene el fuste.
 section-drill_angle_deg-why = Un paso oblicuo por la pared es más largo que su grosor.
@@ -865,7 +867,7 @@ stop-no-sign-off = { $person } no tiene la habilitación: { $skill }. La da quie
 stop-trainee-no-limit = { $person } está en formación y no tiene límite de altura. Lo pone quien le enseña.
 stop-above-height-limit = { $person } puede trepar hasta { $limit-down }; este anclaje está a { $height-up }. Elegir a otra persona o un anclaje más bajo.
 stop-above-height-limit-unknown = { $person } puede trepar hasta { $limit-down }, y no se conoce la altura del anclaje. Medirla.
-stop-spurs-on-pruning = Las espuelas son solo para quitar árboles. Trepar sin ellas.
+stop-spurs-on-pruning = Espuelas, solo en talas. Trepar sin ellas.
 stop-no-stopper = Sistema abierto de cuerda móvil sin nudo de tope. Hacer uno en el extremo de la cuerda.
 stop-gear-out-of-use = { $gear } está fuera de uso: { $why }. Tomar otra pieza.
 stop-gear-shock-loaded = { $gear } sufrió un tirón de choque. Fuera de uso hasta que lo revise alguien competente.
@@ -959,13 +961,13 @@ gap-rescue-casualty-unit = Plan de rescate: ¿cuáles son las urgencias más cer
 
 # Caps at refer, then at limited.
 
-cap-grade-3-on-route = { $name }, grado 3, { $place }. Otro recorrido, otra manera, o una segunda opinión.
+cap-grade-3-on-route = { $name }, grado 3, { $place }. Otro recorrido, otra forma, o una segunda opinión.
 cap-bracket-not-named = { $name }. Que alguien lo identifique antes de que nadie trepe.
 cap-dead-tree = Todo el árbol está muerto. Antes, una plataforma, una grúa, un árbol vecino o la tala.
 cap-base-needs-section = Algo en la base pide una sección: golpearla en ocho puntos, o taladrarla.
-cap-opening = El fuste está abierto en { $opening } a { $height }. Una segunda opinión, u otra manera.
-cap-shell-thin = La pared sana es delgada a { $height }. Una segunda opinión, u otra manera.
-cap-strength-loss = La pudrición ha quitado el { $loss } de la resistencia a { $height }. Una segunda opinión, u otra manera.
+cap-opening = El fuste está abierto en { $opening } a { $height }. Una segunda opinión, u otra forma.
+cap-shell-thin = La pared sana es delgada a { $height }. Una segunda opinión, u otra forma.
+cap-strength-loss = La pudrición ha quitado el { $loss } de la resistencia a { $height }. Una segunda opinión, u otra forma.
 cap-part-seen = Visto solo en parte: { $part }. No trepar por nada que cuelgue de ahí hasta haberlo visto.
 cap-full-check-older = La revisión completa es del { $day }; hoy solo se miró lo que cambia de un día a otro. Mirar fuste, uniones y copa al subir.
 cap-anchor-union-part-seen = La unión bajo el anclaje { $anchor } no se ve desde aquí. Mirarla antes de que nadie se cuelgue.
@@ -1046,7 +1048,7 @@ wire-distance-unknown = { $line }: no se conoce la distancia desde la copa. Medi
 
 # What to do about what lies inside a zone.
 
-zone-empty-rooms = { $target }: desalojar las habitaciones, o trabajar de otra manera.
+zone-empty-rooms = { $target }: desalojar las habitaciones, o trabajar de otra forma.
 zone-close-off = { $target }: cerrar el paso mientras se trabaja.
 zone-move-away = { $target }: retirarlo.
 zone-guard = { $target }: no se puede cerrar; alguien lo vigila.
@@ -1131,8 +1133,8 @@ page-people-count = { $count ->
    *[other] { $count } personas
 }
 page-people-lead = Nadie todavía. Añadir a quien trepa o está listo para el rescate: quién puede trepar depende de sus habilitaciones.
-page-training-next = { $done } de { $of } habilidades confirmadas · sigue: { $next }
-page-training-all = confirmadas las { $of } habilidades
+page-training-next = { $done } de { $of } destrezas confirmadas · sigue: { $next }
+page-training-all = confirmadas las { $of } destrezas
 page-skill-next = sin confirmar todavía: es la que sigue
 page-skill-later = sin confirmar; antes van otras
 page-knots-known = confirmados, abajo, todos los nudos que necesita quien trepa
@@ -1643,7 +1645,7 @@ list-offers = Qué se puede hacer
 list-book-lines = Este teléfono
 list-book-sites = Propiedades
 list-book-health = Estado del cuaderno
-list-settings-lines = Lo que está ajustado
+list-settings-lines = Ajustes actuales
 list-codebook-codes = Códigos en uso
 list-codebook-codes-empty = No hay ningún código en uso. Recuperar uno o añadirlo: todo hallazgo lleva un código.
 list-codebook-retired = Códigos retirados
@@ -1718,7 +1720,7 @@ list-judgement-refer_caps = Otra forma, o una segunda opinión
 list-judgement-limits = Solo dentro de estos límites
 list-judgement-remarks = Conviene saber también
 list-judgement-climbers = Quién puede trepar
-list-judgement-climbers-empty = Aún no hay nadie en la cuadrilla. Añadir personas y habilitar sus destrezas: de ahí sale quién puede trepar.
+list-judgement-climbers-empty = Aún no hay nadie en la cuadrilla. Añadir personas y confirmar sus destrezas: de ahí sale quién puede trepar.
 list-judgement-lines = Cuerda, cables y próxima revisión
 list-judgement-zones = Zona de caída y distancia de seguridad
 list-judgement-zones-empty = Aún no hay zona. Sale de la altura, la inclinación, la copa y la forma de trabajar.
@@ -1748,7 +1750,7 @@ shell-less = Menos
 shell-more = Más
 shell-larger = Ampliar
 shell-smaller = Reducir
-shell-needed = necesario
+shell-needed = obligatorio
 shell-chosen = elegido
 shell-search = Buscar
 shell-search_list = Buscar en la lista
@@ -1939,7 +1941,7 @@ input-person-mass = Masa con equipo
 input-person-height_limit = Límite de altura
 input-person-throw = Lanza una línea hasta
 input-person-electrical = Cerca de electricidad
-input-sign_off-skill = Habilidad
+input-sign_off-skill = Destreza
 input-sign_off-knot = Qué nudo
 input-sign_off-by = Lo confirma
 input-sign_off-on = El día
@@ -2123,7 +2125,7 @@ input-load_test-on = El día
 input-load_test-by = La observó
 input-climb-anchor = Anclaje
 input-climb-system = Sistema de cuerda
-input-climb-ascent_side = Subir por el lado
+input-climb-ascent_side = Lado de la subida
 input-climb-climber = Quién trepa
 input-climb-second = Segunda persona
 input-climb-spurs = Con espuelas
@@ -2177,7 +2179,7 @@ tree-tag-why = El número en el árbol o en el plano; cada árbol tiene el suyo.
 tree-species-why = La resistencia y el peso de la madera salen de la especie. Para empezar basta el género.
 tree-position-why = Sin posición, el plano no puede mostrar el árbol ni lo que tiene cerca.
 tree-way-why = De la forma de trabajo salen la distancia de seguridad y quién puede hacerlo.
-tree-other_access-why = Nadie tiene que trepar a un árbol que se puede trabajar de otra manera.
+tree-other_access-why = Nadie tiene que trepar a un árbol que se puede trabajar de otra forma.
 tree-walk_order-why = Los árboles van en el orden en que la cuadrilla los recorre.
 tree-life-why = La madera muerta rompe sin doblarse antes.
 tree-wires_near-why = Los cables matan. Van primero.
@@ -2245,7 +2247,7 @@ summary-last-word = La última palabra la tienen la normativa local y el arboris
 
 # Site summary: what was looked at.
 summary-looked = Qué se revisó
-summary-looked-lead = Los árboles se revisaron desde el suelo, dando la vuelta a cada uno. Lo que se midió de otra manera consta en su ficha.
+summary-looked-lead = Los árboles se revisaron desde el suelo, dando la vuelta a cada uno. Lo que se midió de otra forma consta en su ficha.
 summary-looked-level = Cuán a fondo
 summary-looked-count = Árboles
 summary-looked-which = Cuáles
@@ -2300,11 +2302,11 @@ summary-close-do = Qué hacer
 summary-close-for = Mientras se trabaja en estos árboles
 summary-close-edge = Terreno más allá del borde de la propiedad
 summary-close-lands = Pueden caer piezas ahí: { $trees }
-summary-action-empty-rooms = Nadie en las habitaciones del lado del árbol, o trabajar de otra manera
+summary-action-empty-rooms = Nadie en las habitaciones del lado del árbol, o trabajar de otra forma
 summary-action-close-off = Cerrado, con alguien que impida el paso
 summary-action-move-away = Retirado antes de empezar el trabajo
 summary-action-guard = Vigilado por una persona
-summary-action-protect = Cubierto o protegido de otra manera
+summary-action-protect = Cubierto o protegido de otra forma
 summary-action-ask-neighbour = El vecino está de acuerdo y sabe el día
 summary-action-call-line-owner = Se llama al titular de la línea antes de empezar el trabajo
 summary-permissions = Permisos
@@ -2410,7 +2412,7 @@ sheet-limits = Solo dentro de estos límites
 sheet-mind = Tener presente
 sheet-besides = Además
 sheet-refer = No antes de resolver esto
-sheet-refer-together = No lo impide una sola cosa, pero las dudas de abajo pesan demasiado juntas. Medir otra vez, elegir otro anclaje, u otra manera.
+sheet-refer-together = No lo impide una sola cosa, pero las dudas de abajo pesan demasiado juntas. Medir otra vez, elegir otro anclaje, u otra forma.
 sheet-gaps = Falta comprobar
 sheet-more-gaps = { $count ->
     [one] … y un punto más: ver la página del árbol.
@@ -2439,7 +2441,7 @@ sheet-throw-to = a { $height }
 sheet-ascent = Subir por
 sheet-ascent-side = el lado { $side }
 sheet-load-test = Prueba de carga
-sheet-before = Antes de dejar el suelo
+sheet-before = Antes de subir
 sheet-before-load-test = Prueba de carga sin hacer: el peso de dos personas solo en la cuerda, nadie debajo, una observa el anclaje.
 sheet-before-look-again = Mirar hoy otra vez: cables, ramas colgadas, insectos, raíces, base.
 sheet-load-test-held = aguantó; no vale para resbalones ni tirones de lado
@@ -2566,7 +2568,7 @@ desk-apart-tree = { $tree }: no junto con { $others }
 desk-why = Por qué, árbol por árbol
 desk-why-tree = { $tag } · { $species }: { $answer }
 desk-why-more = y { $count } más: --explain { $tag }
-desk-refer-by-score = Aquí no lo impide una sola cosa, pero juntas sí: la puntuación puede bajar hasta { $low }. Medir lo que se indica abajo, elegir otro anclaje, u otra manera.
+desk-refer-by-score = Aquí no lo impide una sola cosa, pero juntas sí: la puntuación puede bajar hasta { $low }. Medir lo que se indica abajo, elegir otro anclaje, u otra forma.
 desk-judge-unsettled = { $count ->
     [one] Un valor está junto a otro hasta que alguien decida; aquí cuenta el último anotado.
    *[other] { $count } valores están junto a otros hasta que alguien decida; aquí cuentan los últimos anotados.

@@ -214,6 +214,6 @@ fn the_words_of_the_shell_follow_the_readers_language() {
     assert_eq!(now, words_of_shell("es_ES".to_owned()).unwrap());
     assert_eq!(
         (english.keep.as_str(), now.keep.as_str()),
-        ("Keep", "Guardar")
+        ("Save", "Guardar")
     );
 }

@@ -37,8 +37,12 @@ fn what_the_planned_way_asks_for_stands_by_what_to_do() {
     let (_folder, hand) = here();
     let (site, tree, inspection) = hand.site_with_tree();
     drive(&hand, &site, 42.33015);
-    let height = [("tree.height", number("18 m"))];
-    hand.made(CommandKind::RecordMeasures, &inspection, &height);
+    let size = [
+        ("tree.height", number("18 m")),
+        ("tree.lean", number("0")),
+        ("tree.crown_radius", number("4 m")),
+    ];
+    hand.made(CommandKind::RecordMeasures, &inspection, &size);
     let place = [("tree.position", fix(42.33))];
     hand.made(CommandKind::ChangeTree, &tree, &place);
     let page = hand.site_page(&site);

@@ -361,7 +361,7 @@ fn the_same_tree_again_that_day_takes_six_taps() {
         "the rest stands from the earlier look"
     );
     let site = hand.site_page(&site);
-    assert!(site.lines.iter().any(|line| line.words.contains("1:00 PM")));
+    assert!(site.visit.iter().any(|line| line.words.contains("1:00 PM")));
 }
 
 #[test]

@@ -2,7 +2,7 @@
 //! is missing.
 
 use bolewalk_core::pages::{CommandKind, EntryValue, InputKind, Offer, PageGap};
-use bolewalk_core::record::Id;
+use bolewalk_core::record::{Id, LatLon};
 
 use super::{Hand, choice, here, number, words};
 
@@ -95,9 +95,15 @@ fn a_measure_that_is_missing_is_taken_from_its_gap() {
 fn a_distance_to_a_wire_is_seen_and_can_be_removed() {
     let (_folder, hand) = here();
     let (site, tree, inspection) = hand.site_with_tree();
+    let points = [42.3301, 42.3303].map(|lat_deg| LatLon {
+        lat_deg,
+        lon_deg: -71.12,
+    });
+    let points = points.to_vec();
     let line = [
         ("line.name", words("House line")),
         ("line.kind", choice("service")),
+        ("line.way", EntryValue::Outline { points }),
     ];
     let line = hand.made(CommandKind::AddOverheadLine, &site, &line);
     let distance = [

@@ -21,7 +21,13 @@ const ANY_NUMBER: NumberField = NumberField {
 
 impl PageDesk<'_> {
     pub(super) fn input(&self, ask: &Ask, record: Option<&Value>) -> OfferedInput {
-        let why = ask.why_key();
+        // An input's own reason goes before that of the field it shares with others.
+        let own = format!("{}.why", ask.id);
+        let why = if self.words.has(&own) {
+            own
+        } else {
+            ask.why_key()
+        };
         let current = record
             .and_then(|record| at_field(record, ask.field))
             .and_then(|value| self.current(ask, value));
@@ -120,7 +126,7 @@ impl PageDesk<'_> {
     fn choice(&self, id: &str, key: &str) -> OfferedChoice {
         OfferedChoice {
             id: id.to_owned(),
-            words: self.say(key),
+            words: self.words.label(key),
             help: String::new(),
         }
     }

@@ -30,7 +30,7 @@ impl PageDesk<'_> {
                 .codes
                 .iter()
                 .filter(|code| !code.retired)
-                .map(|code| plain(&code.id, &self.code_name(code)))
+                .map(|code| plain(&code.id, &self.code_label(code)))
                 .collect(),
             Listed::StopsOnSight => self.stops_on_sight(),
             Listed::Lines => site
@@ -80,13 +80,13 @@ impl PageDesk<'_> {
             .into_iter()
             .map(|code| OfferedChoice {
                 id: code.id.0.clone(),
-                words: self.code_name(code),
+                words: self.code_label(code),
                 help: self.words.grade_sentence(code, 3).unwrap_or_default(),
             })
             .collect();
         let dead = OfferedChoice {
             id: "dead-tree".to_owned(),
-            words: self.say("page.dead-tree"),
+            words: self.words.label("page.dead-tree"),
             help: self.say("page.dead-tree-help"),
         };
         tiles.insert(1.min(tiles.len()), dead);
@@ -106,6 +106,12 @@ impl PageDesk<'_> {
         code.name
             .clone()
             .unwrap_or_else(|| self.words.word_of(&code.kind))
+    }
+
+    /// The same on a tile; the crew's own name as they wrote it.
+    fn code_label(&self, code: &DefectCode) -> String {
+        let named = code.name.clone();
+        named.unwrap_or_else(|| self.words.label_of(&code.kind))
     }
 
     /// The name of a code by its id; the id where the codebook lacks it.

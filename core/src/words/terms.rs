@@ -22,6 +22,11 @@ impl Words {
     pub fn label_of(&self, choice: &impl Worded) -> String {
         capitalised(&self.word_of(choice))
     }
+
+    /// An entry that stands by itself: on a button, at the head of a line.
+    pub fn label(&self, key: &str) -> String {
+        capitalised(&self.say(key, &[]))
+    }
 }
 
 /// The text with its first letter large.

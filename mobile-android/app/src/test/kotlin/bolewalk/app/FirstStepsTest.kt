@@ -23,7 +23,7 @@ class FirstStepsTest {
         walk.tap("site.add").type("site.name", "Heron Mill").tap("form.confirm")
         assertTrue(walk.state.address is PageAddress.Site)
         assertTrue(walk.sees("Heron Mill"))
-        assertTrue(walk.sees("There is no rescue plan for this site."))
+        assertTrue(walk.sees("There is no rescue plan for this property."))
         walk.tap("go.book").tap("edit.undo")
         assertTrue(walk.state.address is PageAddress.Book)
         assertFalse(walk.sees("Heron Mill"))

@@ -45,6 +45,7 @@ import bolewalk.app.look.WayRow
 import bolewalk.app.look.filled
 import bolewalk.app.look.lettersAreLarge
 import bolewalk.book.CommandKind
+import bolewalk.book.LineState
 import bolewalk.book.Offer
 import bolewalk.book.Page
 import bolewalk.book.Verdict
@@ -127,7 +128,7 @@ internal fun footOffers(page: Page): List<Offer> = when (page) {
     is Page.People -> page.offering(CommandKind.ADD_PERSON)
     is Page.Person -> page.offering(CommandKind.LOG_CLIMB)
     is Page.Gear -> page.offering(CommandKind.ADD_GEAR)
-    is Page.Site -> page.offering(CommandKind.ADD_TREE)
+    is Page.Site -> if (page.begun()) page.offering(CommandKind.ADD_TREE) else page.offering(CommandKind.START_VISIT) + page.offering(CommandKind.ADD_TREE)
     is Page.Tree -> if (page.v1.inspection.isEmpty()) page.v1.doors else page.offering(CommandKind.ADD_FINDING)
     is Page.Finding -> page.offering(CommandKind.ADD_PHOTO)
     is Page.StemSection -> page.offering(CommandKind.READ_WALL)
@@ -136,6 +137,9 @@ internal fun footOffers(page: Page): List<Offer> = when (page) {
     is Page.Judgement -> page.offering(CommandKind.SIGN_JUDGEMENT)
     is Page.HandOver -> page.offering(CommandKind.WRITE_SUMMARY)
 }
+
+/** Whether today's visit was begun. */
+private fun Page.Site.begun() = v1.visit.none { it.id == "visit.day" && it.state == LineState.MISSING }
 
 private fun Page.offering(command: CommandKind) = offers().filter { it.command == command }.take(1)
 
