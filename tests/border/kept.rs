@@ -23,7 +23,7 @@ fn a_restart_keeps_everything() {
     let after = (hand.tree_page(&tree), hand.site_page(&site));
     let lines = |page: &bolewalk_core::pages::TreePage| page.lines.clone();
     assert_eq!(lines(&before.0), lines(&after.0));
-    let words = |page: &TreePage| {
+    let words = |page: &bolewalk_core::pages::TreePage| {
         page.gaps
             .iter()
             .map(|gap| gap.words.clone())

@@ -45,6 +45,8 @@ fn what_the_planned_way_asks_for_stands_by_what_to_do() {
     hand.made(CommandKind::RecordMeasures, &inspection, &size);
     let place = [("tree.position", fix(42.33))];
     hand.made(CommandKind::ChangeTree, &tree, &place);
+    let work = [("work.operation", choice("removal"))];
+    hand.made(CommandKind::AddWork, &tree, &work);
     let page = hand.site_page(&site);
     assert_eq!(page.to_close, [], "no way of working is planned");
     let fell = [("tree.way", choice("fell_whole"))];

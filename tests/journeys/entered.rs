@@ -14,9 +14,11 @@ pub fn entered_value(kind: &Value, entered: &toml::Value) -> Result<EntryValue, 
     };
     let choice = |wanted: &str| {
         let choices = kind["choices"].as_array().unwrap();
+        // A choice begins large where a line of a page does not.
+        let same = |words: &Value| words.as_str().unwrap().to_lowercase() == wanted.to_lowercase();
         let found = choices
             .iter()
-            .find(|choice| choice["id"] == wanted || choice["words"] == wanted);
+            .find(|choice| choice["id"] == wanted || same(&choice["words"]));
         match found {
             Some(choice) => Ok(choice["id"].as_str().unwrap().to_owned()),
             None if wanted.is_empty() => Ok(String::new()),

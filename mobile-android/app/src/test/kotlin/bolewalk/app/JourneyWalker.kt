@@ -115,7 +115,7 @@ class JourneyWalker(private val walk: Walk, private val journey: Journey) {
     }
 
     private fun choose(input: OfferedInput, choices: List<OfferedChoice>, wanted: String) {
-        val choice = checkNotNull(choices.find { it.id == wanted || it.words == wanted }) { "$wanted is none of the choices" }
+        val choice = checkNotNull(choices.find { it.id == wanted || it.words.equals(wanted, ignoreCase = true) }) { "$wanted is none of the choices" }
         val tile = hasTestTag("${input.id}/${choice.id}")
         if (!walk.exists(tile)) walk.type("${input.id}/search", choice.words)
         walk.tap(tile)
