@@ -187,7 +187,7 @@ fn the_words_tell_what_to_close_and_what_to_keep_apart() {
         "call its owner first",
         "ask them, and tell them the hour",
         "not together with",
-        "Quarantine: not asked yet",
+        "Quarantine: asked, not answered yet",
         "not a permission to climb",
     ] {
         let whole = told.split_whitespace().collect::<Vec<_>>().join(" ");
