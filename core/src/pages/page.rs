@@ -118,6 +118,8 @@ impl PageAddress {
 /// A page: what is there, what is missing, and what can be done.
 #[derive(Debug, Clone, PartialEq, serde::Serialize, uniffi::Enum)]
 #[serde(rename_all = "snake_case")]
+// A page is made once and handed over: none lies in a list.
+#[allow(clippy::large_enum_variant)]
 pub enum Page {
     /// The field book.
     Book(BookPage),
