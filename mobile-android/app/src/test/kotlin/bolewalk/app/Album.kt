@@ -4,7 +4,7 @@ import java.io.File
 
 /** The committed pictures. `build.py pictures` takes them anew. */
 object Album {
-    /** What may differ, in pixels of the small picture: less than the shortest word or the smallest sign has. */
+    /** What may differ, in pixels of the small picture: less than the shortest word or the smallest sign has ([AlbumTest]). */
     const val TOLERANCE = 40
 
     private val anew = System.getProperty("bolewalk.pictures.anew") == "true"

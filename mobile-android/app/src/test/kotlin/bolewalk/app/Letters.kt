@@ -20,14 +20,27 @@ fun contrast(one: Color, other: Color): Float {
 /** What eyes need: every text whole, on nothing else, and standing out from its ground. */
 object Letters {
     private const val CONTRAST = 7f
+    private val WORD = Regex("\\S*[\\p{L}\\p{N}]\\S*")
     private val isText = SemanticsMatcher("is text") { it.config.contains(SemanticsActions.GetTextLayoutResult) }
 
     fun faults(walk: Walk, picture: Picture): List<String> {
-        val texts = walk.rule.onAllNodes(isText, useUnmergedTree = true).fetchSemanticsNodes()
-            .filter { it.layoutInfo.isPlaced && it.boundsInRoot.width > 1 && it.boundsInRoot.height > 1 && wordsOf(it).isNotBlank() }
+        val texts = texts(walk)
         val ground = Rect(0f, 0f, picture.width.toFloat(), picture.height.toFloat())
         return texts.flatMap { own(it, picture, ground) } + overlaps(texts)
     }
+
+    /** Every word that is whole in sight, and where. */
+    fun words(walk: Walk): List<Pair<String, Rect>> = texts(walk).flatMap { node ->
+        val laid = laidOut(node) ?: return@flatMap emptyList()
+        WORD.findAll(laid.layoutInput.text.text).map { word ->
+            val letters = word.range.map(laid::getBoundingBox)
+            val place = Rect(letters.minOf { it.left }, letters.minOf { it.top }, letters.maxOf { it.right }, letters.maxOf { it.bottom })
+            word.value to place.translate(node.positionInRoot)
+        }.filter { (_, at) -> at.intersect(node.boundsInRoot) == at }.toList()
+    }
+
+    private fun texts(walk: Walk) = walk.rule.onAllNodes(isText, useUnmergedTree = true).fetchSemanticsNodes()
+        .filter { it.layoutInfo.isPlaced && it.boundsInRoot.width > 1 && it.boundsInRoot.height > 1 && wordsOf(it).isNotBlank() }
 
     private fun own(node: SemanticsNode, picture: Picture, ground: Rect): List<String> = buildList {
         val words = wordsOf(node)

@@ -5,6 +5,7 @@ import android.graphics.Bitmap
 import android.os.Handler
 import android.os.Looper
 import android.view.PixelCopy
+import androidx.compose.ui.geometry.Rect
 import java.io.ByteArrayOutputStream
 import java.io.DataOutputStream
 import java.io.File
@@ -14,6 +15,7 @@ import java.util.zip.Deflater
 import java.util.zip.DeflaterOutputStream
 import javax.imageio.ImageIO
 import kotlin.math.abs
+import kotlin.math.ceil
 import org.robolectric.Shadows.shadowOf
 
 /** The window as the toolkit draws it for the glass. */
@@ -34,8 +36,8 @@ fun pictureOf(activity: Activity): Picture {
 class Picture(val width: Int, val height: Int, val pixels: IntArray) {
     operator fun get(x: Int, y: Int): Int = pixels[y * width + x]
 
-    /** Half as wide and high, in at most [colours] colours. */
-    fun small(colours: Int = 24): Picture = halved().reduced(colours)
+    /** Half as wide and high, in at most [DEPTH] colours. */
+    fun small(): Picture = halved().reduced()
 
     private fun halved(): Picture {
         val (w, h) = width / 2 to height / 2
@@ -46,13 +48,24 @@ class Picture(val width: Int, val height: Int, val pixels: IntArray) {
         })
     }
 
-    /** Every pixel in the nearest of the colours that cover most of it. */
-    private fun reduced(colours: Int): Picture {
-        val coarse = IntArray(pixels.size) { at -> colour { shift -> (pixels[at] shr shift and 0xF8) * 255 / 0xF8 } }
-        val counts = coarse.toList().groupingBy { it }.eachCount()
-        val kept = counts.entries.sortedWith(compareBy({ -it.value }, { it.key })).take(colours).map { it.key }
-        val nearest = counts.keys.associateWith { one -> kept.minBy { distance(one, it) } }
-        return Picture(width, height, IntArray(pixels.size) { nearest.getValue(coarse[it]) })
+    /** Every pixel in the nearest of the colours that cover most of it and differ in more than the shade of an edge.
+     *  These stay as they are: on them contrast can be measured. */
+    private fun reduced(): Picture {
+        val alike = pixels.toList().groupingBy { it }.eachCount().entries.groupBy { (one, _) -> colour { one shr it and 0xF8 } }
+        val shades = alike.values.sortedBy { shade -> -shade.sumOf { it.value } }
+            .map { shade -> shade.sortedBy { it.key }.maxBy { it.value }.key }
+        val kept = mutableListOf<Int>()
+        for (one in shades) if (kept.size < DEPTH && kept.all { distance(one, it) >= APART * APART }) kept += one
+        val nearest = alike.mapValues { (coarse, _) -> kept.minBy { distance(coarse, it) } }
+        return Picture(width, height, IntArray(pixels.size) { at -> nearest.getValue(colour { pixels[at] shr it and 0xF8 }) })
+    }
+
+    /** Without what stands in a place: nothing but its commonest colour. */
+    fun without(place: Rect): Picture {
+        val columns = place.left.toInt()..ceil(place.right).toInt().coerceAtMost(width - 1)
+        val rows = place.top.toInt()..ceil(place.bottom).toInt().coerceAtMost(height - 1)
+        val ground = rows.flatMap { y -> columns.map { x -> this[x, y] } }.groupingBy { it }.eachCount().maxBy { it.value }.key
+        return Picture(width, height, IntArray(pixels.size) { if (it % width in columns && it / width in rows) ground else pixels[it] })
     }
 
     /** How many pixels an eye would call different. */
@@ -61,16 +74,23 @@ class Picture(val width: Int, val height: Int, val pixels: IntArray) {
         return pixels.indices.count { at -> CHANNELS.any { abs((pixels[at] shr it and 0xFF) - (other.pixels[at] shr it and 0xFF)) > SEEN } }
     }
 
-    /** As PNG with a palette: every line as it is, packed as tightly as can be; half as large as the toolkit's own. */
+    /** As PNG with a palette, two pixels a byte: every line as it is (its filters make palettes larger), packed as tightly
+     *  as can be; a third of the toolkit's own. */
     fun write(file: File) {
-        val colours = pixels.distinct()
-        val index = colours.withIndex().associate { (at, colour) -> colour to at.toByte() }
+        val colours = pixels.distinct().also { check(it.size <= DEPTH) { "${it.size} colours" } }
+        val index = colours.withIndex().associate { (at, colour) -> colour to at }
         val lines = ByteArrayOutputStream()
         DeflaterOutputStream(lines, Deflater(Deflater.BEST_COMPRESSION)).use { out ->
-            for (y in 0 until height) out.write(ByteArray(width + 1) { if (it == 0) 0 else index.getValue(this[it - 1, y]) })
+            for (y in 0 until height) {
+                out.write(0)
+                for (x in 0 until width step 2) {
+                    val second = if (x + 1 < width) index.getValue(this[x + 1, y]) else 0
+                    out.write(index.getValue(this[x, y]) shl 4 or second)
+                }
+            }
         }
         val palette = ByteArray(colours.size * CHANNELS.size) { (colours[it / CHANNELS.size] shr CHANNELS[it % CHANNELS.size]).toByte() }
-        val head = ByteBuffer.allocate(13).putInt(width).putInt(height).put(byteArrayOf(8, 3, 0, 0, 0)).array()
+        val head = ByteBuffer.allocate(13).putInt(width).putInt(height).put(byteArrayOf(4, 3, 0, 0, 0)).array()
         file.parentFile?.mkdirs()
         DataOutputStream(file.outputStream()).use { out ->
             out.writeLong(SIGNATURE)
@@ -92,6 +112,10 @@ class Picture(val width: Int, val height: Int, val pixels: IntArray) {
     companion object {
         /** A difference of a channel that an eye sees. */
         private const val SEEN = 64
+
+        /** As many colours as a small picture has, and how far apart: nearer than a card to its ground. */
+        private const val DEPTH = 16
+        private const val APART = 28
         private const val SIGNATURE = -0x76afb1b8f2f5e5f6L
         private val CHANNELS = intArrayOf(16, 8, 0).toList()
 

@@ -11,6 +11,7 @@ import androidx.compose.ui.graphics.Path
 import androidx.compose.ui.graphics.StrokeCap
 import androidx.compose.ui.graphics.StrokeJoin
 import androidx.compose.ui.graphics.drawscope.Stroke
+import androidx.compose.ui.platform.testTag
 import androidx.compose.ui.unit.Dp
 import androidx.compose.ui.unit.dp
 
@@ -33,7 +34,7 @@ enum class Sign(vararg val lines: List<Pair<Float, Float>>) {
 
 @Composable
 fun SignMark(sign: Sign, size: Dp = 24.dp, colour: Color = LocalContentColor.current) {
-    Canvas(Modifier.size(size)) {
+    Canvas(Modifier.size(size).testTag("sign")) {
         for (line in sign.lines) {
             val path = Path()
             line.forEachIndexed { index, (x, y) ->

@@ -18,6 +18,7 @@ import androidx.compose.ui.graphics.Path
 import androidx.compose.ui.graphics.PathFillType
 import androidx.compose.ui.graphics.drawscope.DrawScope
 import androidx.compose.ui.graphics.drawscope.Stroke
+import androidx.compose.ui.platform.testTag
 import androidx.compose.ui.text.TextStyle
 import androidx.compose.ui.unit.Dp
 import androidx.compose.ui.unit.dp
@@ -53,7 +54,7 @@ fun coloursOf(verdict: Verdict): Pair<Color, Color> = with(LocalPalette.current)
 
 @Composable
 fun VerdictShape(verdict: Verdict, colour: Color, size: Dp) {
-    Canvas(Modifier.size(size)) {
+    Canvas(Modifier.size(size).testTag("sign")) {
         when (verdict) {
             Verdict.NO_STOP -> drawPath(leaf(.45f), colour)
             Verdict.LIMITED -> {
