@@ -26,18 +26,7 @@ fn tap(hand: &Hand, offer: &Offer) {
 fn what_is_found_aloft_bars_and_is_cleared_at_one_tap() {
     let folder = tempfile::tempdir().unwrap();
     let hand = Hand::at(folder.path());
-    let none = Id::default();
-    let ana = hand.made(
-        CommandKind::AddPerson,
-        &none,
-        &[("person.name", words("Ana"))],
-    );
-    hand.act(
-        CommandKind::ChangeSettings,
-        &none,
-        &[("settings.person", choice(ana.as_str()))],
-    )
-    .unwrap();
+    hand.signed_in("Ana");
     let (site, tree, _) = hand.site_with_tree();
     let hanger = [
         ("finding.code", choice("hanger")),

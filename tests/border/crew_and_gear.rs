@@ -22,11 +22,6 @@ impl Hand {
             other => panic!("{other:?}"),
         }
     }
-
-    fn add_person(&self, name: &str) -> Id {
-        let name = [("person.name", words(name))];
-        self.made(CommandKind::AddPerson, &Id::default(), &name)
-    }
 }
 
 #[test]

@@ -6,17 +6,12 @@ use bolewalk_core::pages::{CommandKind, Page, PageAddress, PageHeading};
 use bolewalk_core::record::Id;
 use serde_json::Value;
 
-use super::{Hand, choice, here, number, words};
+use super::{Hand, choice, here, number, pages_of_the_book, words};
 
 /// Every kind of page of a small book.
 fn pages(hand: &Hand) -> Vec<Page> {
-    let none = Id::default();
     let (site, tree, inspection) = hand.site_with_tree();
-    let person = hand.made(
-        CommandKind::AddPerson,
-        &none,
-        &[("person.name", words("Ana"))],
-    );
+    let person = hand.add_person("Ana");
     let finding = [
         ("finding.code", choice("hanger")),
         ("finding.part", choice("crown")),
@@ -35,21 +30,8 @@ fn pages(hand: &Hand) -> Vec<Page> {
         ("anchor.diameter_read", choice("by_eye")),
     ];
     let anchor = hand.made(CommandKind::AddAnchor, &inspection, &anchor);
-    let search = String::new();
-    [
-        PageAddress::book(),
-        PageAddress::Settings,
-        PageAddress::Codebook,
-        PageAddress::RuleSet {
-            rule_set: Id::from("us"),
-        },
-        PageAddress::People,
-        PageAddress::Person { person },
-        PageAddress::Gear,
-        PageAddress::Site {
-            site: site.clone(),
-            search,
-        },
+    let of_the_site = [
+        PageAddress::site(&site),
         PageAddress::Tree { tree: tree.clone() },
         PageAddress::Finding { finding },
         PageAddress::StemSection { section },
@@ -58,10 +40,12 @@ fn pages(hand: &Hand) -> Vec<Page> {
         PageAddress::Judgement { tree: tree.clone() },
         PageAddress::Compare { tree },
         PageAddress::HandOver { site },
-    ]
-    .into_iter()
-    .map(|address| hand.book.page(address).unwrap())
-    .collect()
+    ];
+    pages_of_the_book(person)
+        .into_iter()
+        .chain(of_the_site)
+        .map(|address| hand.book.page(address).unwrap())
+        .collect()
 }
 
 /// The lists of a page as a shell gets it, each with whether it is empty, and the headings.

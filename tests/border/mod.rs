@@ -90,6 +90,20 @@ impl Hand {
         (site, tree, inspection)
     }
 
+    fn add_person(&self, name: &str) -> Id {
+        let person = [("person.name", words(name))];
+        self.made(CommandKind::AddPerson, &Id::default(), &person)
+    }
+
+    /// A person who works with this phone from now on.
+    fn signed_in(&self, name: &str) -> Id {
+        let person = self.add_person(name);
+        let settings = [("settings.person", choice(person.as_str()))];
+        self.act(CommandKind::ChangeSettings, &Id::default(), &settings)
+            .unwrap();
+        person
+    }
+
     fn undo(&self) {
         self.act(CommandKind::Undo, &Id::default(), &[]).unwrap();
     }
@@ -138,6 +152,20 @@ fn here() -> (tempfile::TempDir, Hand) {
     let folder = tempfile::tempdir().unwrap();
     let hand = Hand::at(&folder.path().join("book"));
     (folder, hand)
+}
+
+/// The pages that are of no site; the page of this person is among them.
+fn pages_of_the_book(person: Id) -> [PageAddress; 7] {
+    let rule_set = Id::from("us");
+    [
+        PageAddress::book(),
+        PageAddress::Settings,
+        PageAddress::Codebook,
+        PageAddress::RuleSet { rule_set },
+        PageAddress::People,
+        PageAddress::Person { person },
+        PageAddress::Gear,
+    ]
 }
 
 /// The code of the first fault of a refusal.

@@ -6,7 +6,7 @@ use bolewalk_core::pages::{
 };
 use bolewalk_core::record::{Id, LatLon};
 
-use super::{Hand, choice, number, words};
+use super::{Hand, choice, number, pages_of_the_book, words};
 
 /// Everything that can be entered for an input, by what it says of itself.
 fn candidates(input: &OfferedInput) -> Vec<EntryValue> {
@@ -170,17 +170,7 @@ fn every_choice_and_both_ends_of_every_range_are_taken() {
     let folder = tempfile::tempdir().unwrap();
     let hand = Hand::at(folder.path());
     let none = Id::default();
-    let ana = hand.made(
-        CommandKind::AddPerson,
-        &none,
-        &[("person.name", words("Ana"))],
-    );
-    hand.act(
-        CommandKind::ChangeSettings,
-        &none,
-        &[("settings.person", choice(ana.as_str()))],
-    )
-    .unwrap();
+    hand.signed_in("Ana");
     let trainee = [
         ("person.name", words("Ben")),
         ("person.trainee", EntryValue::YesNo { yes: true }),
@@ -215,22 +205,14 @@ fn every_choice_and_both_ends_of_every_range_are_taken() {
     hand.made(CommandKind::PlanClimb, &inspection, &plan);
     let mut taken = 0;
     let mut commands = Vec::new();
-    for address in [
-        PageAddress::book(),
-        PageAddress::Settings,
-        PageAddress::Codebook,
-        PageAddress::RuleSet {
-            rule_set: Id::from("us"),
-        },
-        PageAddress::People,
-        PageAddress::Person { person: ben },
-        PageAddress::Gear,
+    let of_the_site = [
         PageAddress::site(&site),
         PageAddress::Finding { finding },
         PageAddress::Anchor { anchor },
         PageAddress::Aloft { tree: tree.clone() },
         PageAddress::Tree { tree },
-    ] {
+    ];
+    for address in pages_of_the_book(ben).into_iter().chain(of_the_site) {
         for offer in offers_of(&hand, address) {
             if offer.enabled && !offer.inputs.is_empty() && !commands.contains(&offer.command) {
                 commands.push(offer.command);

@@ -21,7 +21,12 @@ struct Fingers<'h> {
     taps: Cell<u32>,
 }
 
-impl Fingers<'_> {
+impl<'h> Fingers<'h> {
+    fn of(hand: &'h Hand) -> Fingers<'h> {
+        let taps = Cell::new(0);
+        Fingers { hand, taps }
+    }
+
     fn tap(&self) {
         self.taps.set(self.taps.get() + 1);
     }
@@ -148,10 +153,7 @@ fn a_stop_on_sight_takes_three_taps_and_every_tile_bars() {
     let folder = tempfile::tempdir().unwrap();
     let hand = Hand::at(folder.path());
     let site = at_site(&hand);
-    let fingers = Fingers {
-        hand: &hand,
-        taps: Cell::new(0),
-    };
+    let fingers = Fingers::of(&hand);
     let tree = added(&fingers, &site, &[]);
     fingers.counted();
     let page = hand.tree_page(&tree);
@@ -186,10 +188,7 @@ fn a_triage_takes_ten_taps_from_the_list_of_trees() {
     let folder = tempfile::tempdir().unwrap();
     let hand = Hand::at(folder.path());
     let site = at_site(&hand);
-    let fingers = Fingers {
-        hand: &hand,
-        taps: Cell::new(0),
-    };
+    let fingers = Fingers::of(&hand);
     let tree = added(&fingers, &site, &[]);
     let page = hand.tree_page(&tree);
     let triage = [
@@ -221,10 +220,7 @@ fn a_triage_takes_ten_taps_from_the_list_of_trees() {
 /// The full check of a typical tree; its site, the tree, the taps.
 fn full_check(hand: &Hand) -> (Id, Id, u32) {
     let site = at_site(hand);
-    let fingers = Fingers {
-        hand,
-        taps: Cell::new(0),
-    };
+    let fingers = Fingers::of(hand);
     let species = ("tree.species", choice("Quercus rubra"));
     let tree = added(&fingers, &site, &[species, ("tree.way", choice("prune"))]);
     let page = || hand.tree_page(&tree);
@@ -335,10 +331,7 @@ fn the_same_tree_again_that_day_takes_six_taps() {
             ..super::MORNING
         })
         .unwrap();
-    let fingers = Fingers {
-        hand: &hand,
-        taps: Cell::new(0),
-    };
+    let fingers = Fingers::of(&hand);
     let asked = hand.tree_page(&tree).again.len();
     assert_eq!(asked, 5);
     for at in 0..asked {

@@ -1,6 +1,6 @@
 //! Two phones: what they entered in two ways stands side by side, and the lower verdict counts.
 
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use bolewalk_core::pages::{CommandKind, LineState};
 use bolewalk_core::record::{Id, Verdict};
@@ -21,19 +21,20 @@ fn absorb(folder: &Path, changes: &[Change]) {
     store.absorb(changes, MORNING).unwrap();
 }
 
-fn copy(from: &Path, to: &Path) {
-    std::fs::create_dir_all(to).unwrap();
-    std::fs::copy(from.join("field-book.db"), to.join("field-book.db")).unwrap();
+/// The folders of two phones with the same book, and what was made in it.
+fn on_two_phones<T>(folder: &Path, make: impl FnOnce(&Hand) -> T) -> ([PathBuf; 2], T) {
+    let [one, other] = ["one", "other"].map(|phone| folder.join(phone));
+    let made = make(&Hand::at(&one));
+    std::fs::create_dir_all(&other).unwrap();
+    std::fs::copy(one.join("field-book.db"), other.join("field-book.db")).unwrap();
+    ([one, other], made)
 }
 
 #[test]
 fn the_lower_verdict_counts_until_a_person_settles_it() {
     let folder = tempfile::tempdir().unwrap();
-    let (one, other) = (folder.path().join("one"), folder.path().join("other"));
-    let hand = Hand::at(&one);
-    let (site, tree, inspection) = hand.site_with_tree();
-    drop(hand);
-    copy(&one, &other);
+    let ([one, other], (site, tree, inspection)) =
+        on_two_phones(folder.path(), Hand::site_with_tree);
     let life = |state: &str| [("tree.life", choice(state))];
     let theirs = Hand::on(&other, "phone-2").unwrap();
     theirs
@@ -116,11 +117,8 @@ fn what_a_newer_version_entered_is_a_gap() {
 #[test]
 fn a_removal_against_a_change_is_settled_by_a_person() {
     let folder = tempfile::tempdir().unwrap();
-    let (one, other) = (folder.path().join("one"), folder.path().join("other"));
-    let hand = Hand::at(&one);
-    let (site, tree, inspection) = hand.site_with_tree();
-    drop(hand);
-    copy(&one, &other);
+    let ([one, other], (site, tree, inspection)) =
+        on_two_phones(folder.path(), Hand::site_with_tree);
     let hand = Hand::at(&one);
     hand.act(CommandKind::RemoveTree, &tree, &[]).unwrap();
     drop(hand);
@@ -159,16 +157,7 @@ fn a_removal_against_a_change_is_settled_by_a_person() {
 #[test]
 fn what_two_phones_say_of_a_person_is_settled_on_the_page_of_the_book() {
     let folder = tempfile::tempdir().unwrap();
-    let (one, other) = (folder.path().join("one"), folder.path().join("other"));
-    let hand = Hand::at(&one);
-    let none = Id::default();
-    let ana = hand.made(
-        CommandKind::AddPerson,
-        &none,
-        &[("person.name", words("Ana"))],
-    );
-    drop(hand);
-    copy(&one, &other);
+    let ([one, other], ana) = on_two_phones(folder.path(), |hand| hand.add_person("Ana"));
     let mass = |typed: &str| [("person.mass", super::number(typed))];
     let theirs = Hand::on(&other, "phone-2").unwrap();
     theirs

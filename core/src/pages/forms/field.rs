@@ -1,13 +1,14 @@
 //! What is asked at a tree in few taps: stop on sight, triage, full check, same day again.
 
+use super::measures::{
+    BASE_EAST, BASE_NORTH, BASE_SOUND, BASE_SOUTH, BASE_WEST, CROWN_BASE, CROWN_RADIUS, DOWNHILL,
+    GIRTH, GIRTH_METHOD, GROUND_DUG, LEAN_IS_NEW, LEAN_SEEN, LEAN_SEEN_TOWARD, LIFE, SLOPE,
+    WIRES_NEAR,
+};
 use super::measuring::{DISTANCE, DISTANCE_BY, DOWN, UP, UPRIGHT};
 use crate::pages::ask::{Ask, AskKind, Listed};
-use crate::record::{BEARING_DEG, CROWN_BASE_M, CROWN_RADIUS_M, GIRTH_CM, LEAN_DEG, SLOPE_PCT};
 
 const PHOTO: Ask = Ask::of("photo.file", "", AskKind::PhotoFile);
-const LIFE: Ask = Ask::of("tree.life", "life", AskKind::Choice("life-state"));
-const WIRES_NEAR: Ask = Ask::of("tree.wires_near", "wires_near", AskKind::YesNo);
-const MALLET: AskKind = AskKind::Choice("mallet-sound");
 
 pub(super) const STOP_ON_SIGHT: &[Ask] = &[
     Ask::needed("on_sight.what", "", AskKind::OneOf(Listed::StopsOnSight)),
@@ -20,18 +21,14 @@ pub(super) const TRIAGE: &[Ask] = &[
     Ask::of("triage.size", "", AskKind::SizeClass),
     WIRES_NEAR,
     LIFE,
-    Ask::of("tree.base_sound", "base_sound", AskKind::YesNo),
+    BASE_SOUND,
     Ask::of("tree.way", "", AskKind::Choice("way-of-working")),
 ];
 
 pub(super) const FULL_CHECK: &[Ask] = &[
     LIFE,
-    Ask::head("tree.girth", "girth.girth_cm", AskKind::Number(&GIRTH_CM)),
-    Ask::of(
-        "tree.girth_method",
-        "girth.method",
-        AskKind::Choice("girth-method"),
-    ),
+    GIRTH,
+    GIRTH_METHOD,
     Ask {
         needed: false,
         ..DISTANCE
@@ -46,29 +43,17 @@ pub(super) const FULL_CHECK: &[Ask] = &[
         ..DOWN
     },
     UPRIGHT,
-    Ask::of("tree.lean", "", AskKind::Angle(&LEAN_DEG)),
-    Ask::of("tree.lean_toward", "", AskKind::Bearing(&BEARING_DEG)),
-    Ask::of("tree.lean_is_new", "lean_is_new", AskKind::YesNo),
-    Ask::head(
-        "tree.crown_radius",
-        "crown.radius_m",
-        AskKind::Number(&CROWN_RADIUS_M),
-    ),
-    Ask::of(
-        "tree.crown_base",
-        "crown.base_m",
-        AskKind::Number(&CROWN_BASE_M),
-    ),
-    Ask::head("tree.slope", "slope.slope_pct", AskKind::Number(&SLOPE_PCT)),
-    Ask::of(
-        "tree.downhill",
-        "slope.downhill_deg",
-        AskKind::Bearing(&BEARING_DEG),
-    ),
-    Ask::head("tree.ground_dug", "ground_dug.dug", AskKind::YesNo),
+    LEAN_SEEN,
+    LEAN_SEEN_TOWARD,
+    LEAN_IS_NEW,
+    CROWN_RADIUS,
+    CROWN_BASE,
+    SLOPE,
+    DOWNHILL,
+    GROUND_DUG,
     WIRES_NEAR,
-    Ask::of("tree.base_north", "base_mallet.north", MALLET),
-    Ask::of("tree.base_east", "base_mallet.east", MALLET),
-    Ask::of("tree.base_south", "base_mallet.south", MALLET),
-    Ask::of("tree.base_west", "base_mallet.west", MALLET),
+    BASE_NORTH,
+    BASE_EAST,
+    BASE_SOUTH,
+    BASE_WEST,
 ];

@@ -1,10 +1,11 @@
 //! What is asked of an inspection: measures, triage, walk-round, wires.
 
-use crate::pages::ask::{Ask, AskKind, Listed};
-use crate::record::{
-    BARK_CM, BEARING_DEG, CROWN_BASE_M, CROWN_RADIUS_M, DIEBACK_PCT, GIRTH_AT_M, GIRTH_CM,
-    HEIGHT_M, LEAN_DEG, SE_M, SLOPE_PCT, WIRE_DISTANCE_M,
+use super::measures::{
+    BARK, BASE_EAST, BASE_NORTH, BASE_SOUND, BASE_SOUTH, BASE_WEST, CROWN_BASE, CROWN_RADIUS,
+    DOWNHILL, GIRTH, GIRTH_AT, GIRTH_METHOD, GROUND_DUG, LEAN_IS_NEW, LIFE, SLOPE, WIRES_NEAR,
 };
+use crate::pages::ask::{Ask, AskKind, Listed};
+use crate::record::{BEARING_DEG, DIEBACK_PCT, HEIGHT_M, LEAN_DEG, SE_M, WIRE_DISTANCE_M};
 
 pub(super) const START: &[Ask] = &[Ask::needed(
     "inspection.level",
@@ -12,15 +13,13 @@ pub(super) const START: &[Ask] = &[Ask::needed(
     AskKind::Choice("inspection-level"),
 )];
 
-const MALLET: AskKind = AskKind::Choice("mallet-sound");
-
 pub(super) const MEASURES: &[Ask] = &[
-    Ask::of("tree.life", "life", AskKind::Choice("life-state")),
+    LIFE,
     Ask::of("tree.dead_since", "dead_since", AskKind::OnDay),
     Ask::of("tree.beetle_killed", "beetle_killed", AskKind::YesNo),
     Ask::of("tree.dieback", "dieback_pct", AskKind::Number(&DIEBACK_PCT)),
-    Ask::of("tree.wires_near", "wires_near", AskKind::YesNo),
-    Ask::of("tree.base_sound", "base_sound", AskKind::YesNo),
+    WIRES_NEAR,
+    BASE_SOUND,
     Ask::head("tree.height", "height.height_m", AskKind::Number(&HEIGHT_M)),
     Ask::of(
         "tree.height_method",
@@ -28,18 +27,10 @@ pub(super) const MEASURES: &[Ask] = &[
         AskKind::Choice("height-method"),
     ),
     Ask::of("tree.height_se", "height.se_m", AskKind::Number(&SE_M)),
-    Ask::head("tree.girth", "girth.girth_cm", AskKind::Number(&GIRTH_CM)),
-    Ask::of(
-        "tree.girth_method",
-        "girth.method",
-        AskKind::Choice("girth-method"),
-    ),
-    Ask::of(
-        "tree.girth_at",
-        "girth.at_height_m",
-        AskKind::Number(&GIRTH_AT_M),
-    ),
-    Ask::of("tree.bark", "bark_cm", AskKind::Number(&BARK_CM)),
+    GIRTH,
+    GIRTH_METHOD,
+    GIRTH_AT,
+    BARK,
     Ask::head("tree.lean", "lean.lean_deg", AskKind::Angle(&LEAN_DEG)),
     Ask::of(
         "tree.lean_toward",
@@ -51,24 +42,12 @@ pub(super) const MEASURES: &[Ask] = &[
         "lean.method",
         AskKind::Choice("lean-method"),
     ),
-    Ask::of("tree.lean_is_new", "lean_is_new", AskKind::YesNo),
-    Ask::head(
-        "tree.crown_radius",
-        "crown.radius_m",
-        AskKind::Number(&CROWN_RADIUS_M),
-    ),
-    Ask::of(
-        "tree.crown_base",
-        "crown.base_m",
-        AskKind::Number(&CROWN_BASE_M),
-    ),
-    Ask::head("tree.slope", "slope.slope_pct", AskKind::Number(&SLOPE_PCT)),
-    Ask::of(
-        "tree.downhill",
-        "slope.downhill_deg",
-        AskKind::Bearing(&BEARING_DEG),
-    ),
-    Ask::head("tree.ground_dug", "ground_dug.dug", AskKind::YesNo),
+    LEAN_IS_NEW,
+    CROWN_RADIUS,
+    CROWN_BASE,
+    SLOPE,
+    DOWNHILL,
+    GROUND_DUG,
     Ask::of("tree.dug_when", "ground_dug.when", AskKind::OnDay),
     Ask::of(
         "tree.dug_distance",
@@ -80,10 +59,10 @@ pub(super) const MEASURES: &[Ask] = &[
         "ground_dug.cleared_by",
         AskKind::OneOf(Listed::People),
     ),
-    Ask::of("tree.base_north", "base_mallet.north", MALLET),
-    Ask::of("tree.base_east", "base_mallet.east", MALLET),
-    Ask::of("tree.base_south", "base_mallet.south", MALLET),
-    Ask::of("tree.base_west", "base_mallet.west", MALLET),
+    BASE_NORTH,
+    BASE_EAST,
+    BASE_SOUTH,
+    BASE_WEST,
     Ask::of("inspection.note", "note", AskKind::Text(4000)),
     Ask::of("inspection.next_look", "next_look", AskKind::OnDay),
 ];

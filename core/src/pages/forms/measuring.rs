@@ -1,7 +1,8 @@
 //! What is asked while a height, a lean or a girth is taken.
 
+use super::measures::{self, BARK, GIRTH_AT, GIRTH_METHOD, LEAN_SEEN, LEAN_SEEN_TOWARD};
 use crate::pages::ask::{Ask, AskKind};
-use crate::record::{BARK_CM, BEARING_DEG, GIRTH_AT_M, GIRTH_CM, LEAN_DEG, NumberField, Quantity};
+use crate::record::{BEARING_DEG, NumberField, Quantity};
 
 /// Level distance to the plumb line under the tip.
 const SIGHT_M: NumberField = NumberField {
@@ -67,26 +68,14 @@ pub(super) const LEAN_FROM_TWO_SIDES: &[Ask] = &[
     Ask::needed("lean.across", "", AskKind::Angle(&LEAN_SEEN_DEG)),
 ];
 
-pub(super) const LEAN_BY_EYE: &[Ask] = &[
-    UPRIGHT,
-    Ask::of("tree.lean", "", AskKind::Angle(&LEAN_DEG)),
-    Ask::of("tree.lean_toward", "", AskKind::Bearing(&BEARING_DEG)),
-];
+pub(super) const LEAN_BY_EYE: &[Ask] = &[UPRIGHT, LEAN_SEEN, LEAN_SEEN_TOWARD];
 
 pub(super) const GIRTH: &[Ask] = &[
     Ask {
         needed: true,
-        ..Ask::head("tree.girth", "girth.girth_cm", AskKind::Number(&GIRTH_CM))
+        ..measures::GIRTH
     },
-    Ask::of(
-        "tree.girth_method",
-        "girth.method",
-        AskKind::Choice("girth-method"),
-    ),
-    Ask::of(
-        "tree.girth_at",
-        "girth.at_height_m",
-        AskKind::Number(&GIRTH_AT_M),
-    ),
-    Ask::of("tree.bark", "bark_cm", AskKind::Number(&BARK_CM)),
+    GIRTH_METHOD,
+    GIRTH_AT,
+    BARK,
 ];

@@ -8,6 +8,7 @@ mod crew;
 mod field;
 mod finding;
 mod inspection;
+mod measures;
 mod measuring;
 mod paper;
 mod photo;
