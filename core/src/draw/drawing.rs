@@ -99,6 +99,8 @@ pub enum StyleRole {
     Me,
     /// What is being entered and not kept yet.
     Entered,
+    /// What is wrong, on the drawing of a grade: solid ink.
+    Defect,
 }
 
 /// A point symbol; each is told from the others by its form alone.

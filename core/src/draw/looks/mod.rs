@@ -4,4 +4,4 @@
 
 mod examples;
 mod held;
-mod svg;
+pub(super) mod svg;

@@ -134,6 +134,7 @@ fn style(role: StyleRole, area: bool) -> String {
             | StyleRole::Decay
             | StyleRole::Opening
             | StyleRole::Outline
+            | StyleRole::Defect
     );
     let fill = match (area, role) {
         (false, _) | (_, StyleRole::AccuracyRing) => "none",

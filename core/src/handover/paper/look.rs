@@ -152,7 +152,7 @@ pub fn pen_of(role: StyleRole) -> Pen {
         StyleRole::OverheadLine => pen(SLATE, 1.4, [10.0, 2.0], empty),
         StyleRole::ApproachStrip => pen(SLATE, 0.4, [2.0, 2.0], (SLATE, 0.07)),
         StyleRole::AccuracyRing => pen(SLATE, 0.4, [1.0, 1.5], empty),
-        StyleRole::Tree | StyleRole::Label => pen(BARK, 0.8, full, (BARK, 1.0)),
+        StyleRole::Tree | StyleRole::Label | StyleRole::Defect => pen(BARK, 0.8, full, (BARK, 1.0)),
         StyleRole::Leader => pen(SLATE, 0.35, full, empty),
         StyleRole::ScaleBar | StyleRole::North => pen(BARK, 0.8, full, (BARK, 1.0)),
         StyleRole::SheetEdge => pen(SLATE, 0.6, [3.0, 3.0], empty),

@@ -46,5 +46,6 @@ internal fun styleOf(role: StyleRole, palette: Palette): RoleStyle = with(palett
         PAPER -> RoleStyle(card, fill = card)
         ME -> RoleStyle(slate, fill = slate)
         ENTERED -> RoleStyle(ink, 3f, fill = orange.copy(alpha = .3f))
+        DEFECT -> RoleStyle(ink, 2f, fill = ink)
     }
 }
