@@ -10,6 +10,7 @@ mod kept;
 mod long_work;
 mod managed;
 mod measuring;
+mod narrowed;
 mod notes;
 mod offers;
 mod on_plan;

@@ -32,10 +32,22 @@ impl Inner {
     ) -> Result<Outcome, BookError> {
         let before = self.own_code(id)?;
         let mut after: DefectCode = changed_record(&before, entered)?;
-        // The name that a starter code is shown by is none of its own.
-        let shown = self.settings.words().word_of(&after.kind);
+        // The words that a starter code is shown by are none of its own.
+        let words = self.settings.words();
+        let shown = words.word_of(&after.kind);
         if before.name.is_none() && after.name.as_deref() == Some(&shown) {
             after.name = None;
+        }
+        let starter = starter_codes().iter().find(|code| code.id == *id);
+        let said = |grade| starter.and_then(|code| words.grade_sentence(code, grade));
+        for (was, is, grade) in [
+            (&before.grade_1, &mut after.grade_1, 1),
+            (&before.grade_2, &mut after.grade_2, 2),
+            (&before.grade_3, &mut after.grade_3, 3),
+        ] {
+            if was.is_none() && *is == said(grade) {
+                *is = None;
+            }
         }
         if after.name != before.name {
             let known = self.codes()?;

@@ -13,7 +13,7 @@
 //! | `words_of` | words while no book is open |
 //! | `long_work`, `papers`, `bring_in`, `pack` | long work |
 //! | `measuring` | heights, leans, girths from what was aimed at |
-//! | `rehearse`, `suggest`, `position` | what would be recorded; searches; fixes averaged |
+//! | `rehearse`, `suggest`, `position` | what would be recorded; searches, choices that follow from others; fixes averaged |
 //! | `on_plan` | a finger on the plan, and what is laid over it |
 //! | `long_work`, `papers`, `bring_in` | long work |
 

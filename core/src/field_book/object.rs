@@ -18,7 +18,8 @@ use crate::draw::Drawing;
 use crate::error::BookError;
 use crate::intake::read_ground_at;
 use crate::pages::{
-    CommandKind, DrawingAddress, DrawnSize, Entry, OfferedChoice, Page, PageAddress, SensedFix,
+    CommandKind, DrawingAddress, DrawnSize, Entry, Offer, OfferedChoice, OfferedInput, Page,
+    PageAddress, SensedFix,
 };
 use crate::record::Id;
 use crate::store::Store;
@@ -115,6 +116,20 @@ impl FieldBook {
     /// `Defect` for an input that is no search; `Damaged`, `Busy` as the book reports.
     pub fn suggest(&self, input: String, typed: String) -> Result<Vec<OfferedChoice>, BookError> {
         self.with(|inner| inner.suggest(&input, &typed))
+    }
+
+    /// The inputs of an offer once these entries are made: what one offers may follow from what was
+    /// entered for another, as the codes from the part of the tree and the grades from the code. The
+    /// offer is handed in as the page gave it.
+    ///
+    /// # Errors
+    /// `Damaged`, `Busy` as the book reports.
+    pub fn narrowed(
+        &self,
+        offer: Offer,
+        entries: Vec<Entry>,
+    ) -> Result<Vec<OfferedInput>, BookError> {
+        self.with(|inner| inner.narrowed(&offer, &entries))
     }
 
     /// Many fixes of one place averaged, as they stand now; `about` is the site or what lies on it,

@@ -111,7 +111,7 @@ impl Inner {
         }
     }
 
-    /// A drawing of a site's pages.
+    /// A drawing of a page.
     pub(super) fn drawing(
         &mut self,
         which: &DrawingAddress,
@@ -124,6 +124,11 @@ impl Inner {
             }
             DrawingAddress::SectionThrough { section } => {
                 self.site_of(Noun::StemSection, section)?
+            }
+            DrawingAddress::Grade { .. } | DrawingAddress::PartOfTree { .. } => {
+                return self.on_book(|desk, _, _| {
+                    drawing_of(desk, which, size).ok_or_else(nothing_to_draw)
+                });
             }
         };
         self.on_site(&site, None, |desk, _| {
@@ -180,6 +185,7 @@ impl Inner {
             can_undo_in_book: self.store.can_undo(None)?,
             can_redo: self.store.can_redo(Some(site))?,
             species_used: self.species_used()?,
+            codes_used: self.codes_used()?,
             photos: &photos,
         };
         make(&desk, &judged)

@@ -130,6 +130,7 @@ impl Inner {
             can_undo_in_book: self.store.can_undo(None)?,
             can_redo: self.store.can_redo(None)?,
             species_used: Vec::new(),
+            codes_used: self.codes_used()?,
             photos: &photos,
         };
         make(&desk, &book, &rules)

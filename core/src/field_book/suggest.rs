@@ -1,12 +1,12 @@
-//! Answers to what somebody types into a search.
+//! Answers to what somebody types into a search, and what an entry leaves to be chosen.
 
 use super::fill::defect;
 use super::inner::Inner;
 use crate::error::BookError;
-use crate::pages::{OfferedChoice, species_suggested};
-use crate::record::Noun;
+use crate::pages::{Entry, Offer, OfferedChoice, OfferedInput, depends, species_suggested};
+use crate::record::{Id, Noun};
 
-/// Most species remembered as used last.
+/// Most species and codes remembered as used.
 const USED: u32 = 12;
 
 impl Inner {
@@ -23,6 +23,24 @@ impl Inner {
             }
             _ => Err(defect(format!("{input} is no search"))),
         }
+    }
+
+    /// The inputs of an offer once these entries are made.
+    pub(super) fn narrowed(
+        &mut self,
+        offer: &Offer,
+        entries: &[Entry],
+    ) -> Result<Vec<OfferedInput>, BookError> {
+        if !depends(offer) {
+            return Ok(offer.inputs.clone());
+        }
+        self.on_book(|desk, _, _| Ok(desk.narrowed(offer, entries)))
+    }
+
+    /// Codes in the order of how often they were used lately.
+    pub(super) fn codes_used(&self) -> Result<Vec<Id>, BookError> {
+        let ids = self.store.read().used_most(Noun::Finding, "code", USED)?;
+        Ok(ids.into_iter().map(Id).collect())
     }
 
     /// Species in the order in which they were used last.

@@ -104,9 +104,12 @@ pub(super) fn codes_count(desk: &PageDesk) -> String {
 }
 
 fn change_offer(desk: &PageDesk, code: &DefectCode) -> Offer {
-    // A starter code has no name of its own: the one that is shown is ready to be changed.
+    // A starter code has no words of its own: those that are shown are ready to be changed.
     let shown = DefectCode {
         name: Some(desk.code_name(code)),
+        grade_1: desk.words.grade_sentence(code, 1),
+        grade_2: desk.words.grade_sentence(code, 2),
+        grade_3: desk.words.grade_sentence(code, 3),
         ..code.clone()
     };
     desk.offer_on(CommandKind::ChangeCode, &code.id, &shown)
@@ -144,9 +147,8 @@ fn detail(desk: &PageDesk, code: &DefectCode) -> String {
 }
 
 fn grades(desk: &PageDesk, code: &DefectCode) -> Vec<GradeOfCode> {
-    let sentences = [&code.grade_1, &code.grade_2, &code.grade_3];
-    (1_u32..)
-        .zip(sentences)
+    (1..=3)
+        .map(|grade| (grade, desk.words.grade_sentence(code, grade)))
         .map(|(grade, sentence)| GradeOfCode {
             grade,
             words: desk.say(&format!("grade.{grade}")),
@@ -154,10 +156,7 @@ fn grades(desk: &PageDesk, code: &DefectCode) -> Vec<GradeOfCode> {
                 Some(_) => LineState::Known,
                 None => LineState::Missing,
             },
-            sentence: match sentence {
-                Some(sentence) => sentence.clone(),
-                None => desk.say("page.grade-without-sentence"),
-            },
+            sentence: sentence.unwrap_or_else(|| desk.say("page.grade-without-sentence")),
             stops: code.stops_from_grade.is_some_and(|from| grade >= from),
         })
         .collect()

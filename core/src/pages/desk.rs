@@ -57,6 +57,8 @@ pub struct PageDesk<'a> {
     pub can_redo: bool,
     /// Species in the order in which they were used last.
     pub species_used: Vec<String>,
+    /// Codes in the order of how often they were used lately.
+    pub codes_used: Vec<Id>,
     /// The folder of the photos.
     pub photos: &'a dyn Fn(&str) -> PhotoPaths,
 }
@@ -101,7 +103,7 @@ impl<'a> PageDesk<'a> {
         asks: &dyn Fn(&str) -> bool,
     ) -> Offer {
         self.offered.set(self.offered.get() + 1);
-        Offer {
+        let mut offer = Offer {
             id: command.id().to_owned(),
             command,
             about: about.0.clone(),
@@ -116,7 +118,9 @@ impl<'a> PageDesk<'a> {
             fixed: Vec::new(),
             chosen: false,
             token: format!("{}-{}", self.token, self.offered.get()),
-        }
+        };
+        offer.inputs = self.narrowed(&offer, &[]);
+        offer
     }
 
     /// An offer with a record of the book as it is now.

@@ -2,10 +2,12 @@
 
 use super::command_kind::CommandKind;
 use super::desk::PageDesk;
+use super::drawn::DrawingAddress;
 use super::headings::PageHeading;
 use super::line::{PageLine, PagePhoto};
 use super::looks::finding_of;
-use super::offer::{InputKind, Offer};
+use super::narrowed::graded;
+use super::offer::Offer;
 use super::page::PageAddress;
 use super::tree_records::photo_records;
 use crate::record::{DefectCode, Finding, Id, Quantity, Site};
@@ -41,6 +43,8 @@ pub struct GradeTile {
     pub words: String,
     /// The sentence that says what it looks like.
     pub sentence: String,
+    /// What it looks like at the part that the finding is on.
+    pub drawing: DrawingAddress,
     /// Whether the finding has it.
     pub chosen: bool,
 }
@@ -122,6 +126,11 @@ fn tiles(desk: &PageDesk, code: &DefectCode, finding: &Finding) -> Vec<GradeTile
                 grade,
                 words: desk.say(&format!("grade.{grade}")),
                 sentence: desk.words.grade_sentence(code, grade)?,
+                drawing: DrawingAddress::Grade {
+                    code: code.id.clone(),
+                    part: Some(finding.part),
+                    grade,
+                },
                 chosen: finding.grade == Some(grade),
             })
         })
@@ -137,15 +146,9 @@ fn offers(
 ) -> Vec<Offer> {
     let id = &finding.id;
     let mut grade = desk.offer_on(CommandKind::GradeFinding, id, finding);
-    for input in &mut grade.inputs {
-        if let (InputKind::Choice { choices }, Some(code)) = (&mut input.kind, code) {
-            choices.retain_mut(|choice| {
-                let step = choice.id.parse().unwrap_or(0);
-                let said = desk.words.grade_sentence(code, step);
-                let is_there = said.is_some();
-                choice.help = said.unwrap_or_default();
-                is_there
-            });
+    if let Some(code) = code {
+        for input in &mut grade.inputs {
+            graded(&desk.words, input, code, Some(finding.part));
         }
     }
     let mut offers = vec![

@@ -4,6 +4,7 @@ use serde_json::Value;
 
 use super::ask::{Ask, AskKind, Listed};
 use super::desk::PageDesk;
+use super::drawn::DrawingAddress;
 use super::entry::EntryValue;
 use super::offer::{InputKind, OfferedChoice, OfferedInput};
 use super::scale::ReaderScale;
@@ -124,18 +125,21 @@ impl PageDesk<'_> {
     }
 
     fn choice(&self, id: &str, key: &str) -> OfferedChoice {
-        OfferedChoice {
-            id: id.to_owned(),
-            words: self.words.label(key),
-            help: String::new(),
-        }
+        OfferedChoice::of(id, self.words.label(key))
     }
 
     /// The choices of an enum of the record: its catalogue entries, in the order of the record.
     fn term_choices(&self, of: &str) -> Vec<OfferedChoice> {
         choice_ids(of)
             .iter()
-            .map(|id| self.choice(id, &format!("{of}.{}", id.replace('_', "-"))))
+            .map(|id| {
+                let mut choice = self.choice(id, &format!("{of}.{}", id.replace('_', "-")));
+                let part = serde_json::from_value(Value::from(id.as_str()));
+                if of == "tree-part" {
+                    choice.drawing = part.ok().map(|part| DrawingAddress::PartOfTree { part });
+                }
+                choice
+            })
             .collect()
     }
 

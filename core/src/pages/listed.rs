@@ -17,11 +17,7 @@ const FIRST_STOPS: [DefectKind; 5] = [
 
 impl PageDesk<'_> {
     pub(super) fn listed(&self, listed: Listed) -> Vec<OfferedChoice> {
-        let plain = |id: &Id, words: &str| OfferedChoice {
-            id: id.0.clone(),
-            words: words.to_owned(),
-            help: String::new(),
-        };
+        let plain = |id: &Id, words: &str| OfferedChoice::of(&id.0, words.to_owned());
         let site = self.site.map(|(site, _)| site);
         let seen = self.inspection;
         match listed {
@@ -56,12 +52,10 @@ impl PageDesk<'_> {
 
     /// The anchors of a look.
     pub(super) fn anchor_choices(&self, look: &Inspection) -> Vec<OfferedChoice> {
-        let named = look.anchors.iter().map(|anchor| OfferedChoice {
-            id: anchor.id.0.clone(),
-            words: self.anchor_name(anchor),
-            help: String::new(),
-        });
-        named.collect()
+        let named = look.anchors.iter();
+        named
+            .map(|anchor| OfferedChoice::of(&anchor.id.0, self.anchor_name(anchor)))
+            .collect()
     }
 
     /// What bars climbing at sight, the most frequent first, each with the sentence of its gravest
@@ -79,15 +73,13 @@ impl PageDesk<'_> {
         let mut tiles: Vec<OfferedChoice> = codes
             .into_iter()
             .map(|code| OfferedChoice {
-                id: code.id.0.clone(),
-                words: self.code_label(code),
                 help: self.words.grade_sentence(code, 3).unwrap_or_default(),
+                ..OfferedChoice::of(&code.id.0, self.code_label(code))
             })
             .collect();
         let dead = OfferedChoice {
-            id: "dead-tree".to_owned(),
-            words: self.words.label("page.dead-tree"),
             help: self.say("page.dead-tree-help"),
+            ..OfferedChoice::of("dead-tree", self.words.label("page.dead-tree"))
         };
         tiles.insert(1.min(tiles.len()), dead);
         tiles

@@ -1,6 +1,7 @@
 //! What a page lets the person do, with the rules of each input in the reader's units.
 
 use super::command_kind::CommandKind;
+use super::drawn::DrawingAddress;
 use super::entry::{Entry, EntryValue};
 
 /// Something that the person can do here.
@@ -123,4 +124,28 @@ pub struct OfferedChoice {
     pub words: String,
     /// What it means, in a sentence; may be empty.
     pub help: String,
+    /// A small drawing that shows it, for a large tile.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub drawing: Option<DrawingAddress>,
+    /// Whether it waits behind a tile that shows more, for it is seldom meant here.
+    #[serde(skip_serializing_if = "is_false")]
+    pub aside: bool,
+}
+
+impl OfferedChoice {
+    /// A choice at hand, without a sentence.
+    pub(super) fn of(id: &str, words: String) -> OfferedChoice {
+        OfferedChoice {
+            id: id.to_owned(),
+            words,
+            help: String::new(),
+            drawing: None,
+            aside: false,
+        }
+    }
+}
+
+/// What goes without saying in a page written down.
+fn is_false(whether: &bool) -> bool {
+    !whether
 }

@@ -121,7 +121,7 @@ fn rule_of(
     RuleOfSet {
         id: row.id.clone(),
         words: desk.say(&format!("rule-row.{}", row.id)),
-        value: desk.words.number(row.value, row.quantity),
+        value: desk.words.number_in_full(row.value, row.quantity),
         source: source(desk, row),
         is_house: row.label == RuleLabel::House,
         is_changed: changed.is_some(),
@@ -156,7 +156,7 @@ fn change_words(desk: &PageDesk, value: &HouseValue, shipped: &RuleRow) -> Strin
         ),
         None => value.by.clone(),
     };
-    let ships = words.number(shipped.value, shipped.quantity);
+    let ships = words.number_in_full(shipped.value, shipped.quantity);
     let ships = words.say("page.rule-ships", &[("value", Said::Text(&ships))]);
     let parts = [Some(by), value.why.clone(), Some(ships)];
     parts.into_iter().flatten().collect::<Vec<_>>().join(" · ")
@@ -194,7 +194,7 @@ fn offers(
         return Vec::new();
     };
     let about = Id(format!("{set}/{}", row.id));
-    let mut now = json!({ "value": desk.words.number(row.value, row.quantity) });
+    let mut now = json!({ "value": desk.words.number_in_full(row.value, row.quantity) });
     if let (Some(by), Some(now)) = (desk.holder_name(), now.as_object_mut()) {
         now.insert("by".to_owned(), json!(by));
     }

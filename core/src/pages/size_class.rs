@@ -72,11 +72,7 @@ impl PageDesk<'_> {
         };
         SizeClass::ALL
             .into_iter()
-            .map(|class| OfferedChoice {
-                id: class.id().to_owned(),
-                words: said(class),
-                help: String::new(),
-            })
+            .map(|class| OfferedChoice::of(class.id(), said(class)))
             .collect()
     }
 }

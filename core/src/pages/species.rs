@@ -65,11 +65,7 @@ fn genera() -> Vec<&'static str> {
 }
 
 fn choice(words: &Words, name: &str) -> OfferedChoice {
-    OfferedChoice {
-        id: name.to_owned(),
-        words: species_words(words, name),
-        help: String::new(),
-    }
+    OfferedChoice::of(name, species_words(words, name))
 }
 
 /// A species as people know it, with its Latin name; a genus as a genus.

@@ -169,6 +169,7 @@ fn finding_offer(desk: &PageDesk, about: &Id, part: WalkPart) -> Offer {
         offer.fixed.push(Entry { input, value });
         offer.inputs.retain(|input| input.id != "finding.side");
     }
+    offer.inputs = desk.narrowed(&offer, &[]);
     offer
 }
 

@@ -88,6 +88,23 @@ pub fn used_last(
     Ok(rows.collect::<rusqlite::Result<_>>()?)
 }
 
+/// The texts that a field was given lately, each once, the most frequent first.
+pub fn used_most(
+    conn: &Connection,
+    noun: &str,
+    field: &str,
+    most: u32,
+) -> Result<Vec<String>, BookError> {
+    let from = last_seq(conn)?.saturating_sub(USED_LATELY);
+    let mut query = conn.prepare_cached(
+        "SELECT json_extract(value, '$') AS text FROM change
+         WHERE seq > ?1 AND noun = ?2 AND field = ?3 AND json_type(value) = 'text'
+         GROUP BY text ORDER BY count(*) DESC, max(seq) DESC LIMIT ?4",
+    )?;
+    let rows = query.query_map(params![from, noun, field, most], |row| row.get(0))?;
+    Ok(rows.collect::<rusqlite::Result<_>>()?)
+}
+
 /// The number of the last change of the log, 0 for an empty one.
 pub fn last_seq(conn: &Connection) -> Result<i64, BookError> {
     Ok(

@@ -221,6 +221,14 @@ impl Reader<'_> {
         self.placed(log::used_last(self.conn, noun.place().table, field, most))
     }
 
+    /// The texts that a field was given lately, each once, the most frequent first.
+    ///
+    /// # Errors
+    /// As the book reports.
+    pub fn used_most(&self, noun: Noun, field: &str, most: u32) -> Kept<Vec<String>> {
+        self.placed(log::used_most(self.conn, noun.place().table, field, most))
+    }
+
     pub(super) fn placed<T>(&self, kept: Kept<T>) -> Kept<T> {
         kept.map_err(|fault| placed(fault, &self.place))
     }

@@ -17,6 +17,17 @@ impl Words {
         self.number_toward(value, quantity, Rounding::Nearest)
     }
 
+    /// A value that somebody set, with its unit and every digit that it has: `0.005` where
+    /// [`Words::number`] says `0.01`.
+    pub fn number_in_full(&self, value: f64, quantity: Quantity) -> String {
+        let unit = unit_of(quantity, self.units());
+        let shown = self.reader_figure(value, quantity, unit);
+        let usual = decimals_of(quantity, self.units(), shown);
+        let most = usual.most.max(own_decimals(unit, value));
+        let decimals = Decimals { most, ..usual };
+        self.with_unit(unit, shown, decimals, Rounding::Nearest)
+    }
+
     /// A value with its unit, rounded toward the side that is safe.
     pub fn number_toward(&self, value: f64, quantity: Quantity, rounding: Rounding) -> String {
         let unit = unit_of(quantity, self.units());
@@ -113,7 +124,8 @@ impl Words {
         let unit = unit_of(field.quantity, self.units());
         let end = |value, rounding| {
             let shown = unit.shown(value);
-            let most = decimals_of(field.quantity, self.units(), shown).most;
+            let usual = decimals_of(field.quantity, self.units(), shown).most;
+            let most = usual.max(own_decimals(unit, value));
             self.with_unit(unit, shown, Decimals::up_to(most), rounding)
         };
         let low = end(field.min, Rounding::Up);
@@ -170,6 +182,17 @@ fn point_of(bearing_deg: f64) -> &'static str {
         return "n";
     }
     POINTS.get(eighth as usize % 8).copied().unwrap_or("n")
+}
+
+/// The decimals that a value has by itself, at most six; none where another unit is shown, for the
+/// conversion adds digits that nobody set.
+fn own_decimals(unit: ShownUnit, value: f64) -> u8 {
+    if unit.factor != 1.0 || unit.offset != 0.0 {
+        return 0;
+    }
+    let digits = format!("{value}");
+    let own = digits.split_once('.').map_or(0, |(_, after)| after.len());
+    own.min(6) as u8
 }
 
 #[cfg(test)]

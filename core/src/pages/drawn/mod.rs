@@ -1,5 +1,6 @@
 //! The drawings of the pages, laid out for a phone's screen.
 
+mod grade;
 mod on_plan;
 mod plan;
 mod section;
@@ -16,8 +17,8 @@ pub(super) use section::section_of;
 use serde::{Deserialize, Serialize};
 
 use super::desk::PageDesk;
-use crate::draw::{BarUnit, Drawing, DrawnFrame, estimated_width_pt};
-use crate::record::{Id, Quantity};
+use crate::draw::{BarUnit, Drawing, DrawnFrame, estimated_width_pt, part_drawing};
+use crate::record::{Id, Quantity, TreePart};
 use crate::words::UnitSystem;
 
 /// Which drawing.
@@ -43,6 +44,20 @@ pub enum DrawingAddress {
     SectionThrough {
         /// The section.
         section: Id,
+    },
+    /// What a grade of a code looks like. The same for every tree.
+    Grade {
+        /// The code.
+        code: Id,
+        /// The part of the tree; without one, where the code is met most.
+        part: Option<TreePart>,
+        /// 1 to 3.
+        grade: u32,
+    },
+    /// Where a part of a tree is. The same for every tree.
+    PartOfTree {
+        /// The part.
+        part: TreePart,
     },
 }
 
@@ -108,8 +123,8 @@ fn bar_unit(desk: &PageDesk, quantity: Quantity) -> BarUnit {
     }
 }
 
-/// A drawing on a site's pages; nothing where the record is not there, or where nobody took what it
-/// is drawn from.
+/// A drawing on a site's pages, or on the book's; nothing where the record is not there, or where
+/// nobody took what it is drawn from.
 pub fn drawing_of(desk: &PageDesk, which: &DrawingAddress, size: DrawnSize) -> Option<Drawing> {
     let frame = &frame(size);
     match which {
@@ -118,6 +133,10 @@ pub fn drawing_of(desk: &PageDesk, which: &DrawingAddress, size: DrawnSize) -> O
         DrawingAddress::TreeZones { tree } => zones::tree_zones(desk, tree, frame),
         DrawingAddress::SectionThrough { section } => {
             section::section_through(desk, section, frame)
+        }
+        DrawingAddress::Grade { code, part, grade } => grade::grade_of(desk, code, *part, *grade),
+        DrawingAddress::PartOfTree { part } => {
+            Some(part_drawing(*part, &desk.words.label_of(part)))
         }
     }
 }

@@ -6,9 +6,9 @@ use crate::record::{ASPECT_RATIO, AT_HEIGHT_M, BEARING_DEG};
 const GRADE_OF: AskKind = AskKind::OneToThree("grade");
 
 pub(super) const ADD: &[Ask] = &[
-    Ask::needed("finding.code", "code", AskKind::OneOf(Listed::Codes)),
-    // A code that belongs to one part of the tree says where it is.
+    // The part narrows the codes; a code that belongs to one part says where it is.
     Ask::of("finding.part", "part", AskKind::Choice("tree-part")),
+    Ask::needed("finding.code", "code", AskKind::OneOf(Listed::Codes)),
     Ask::of("finding.grade", "grade", GRADE_OF),
     Ask::of("finding.height", "height_m", AskKind::Number(&AT_HEIGHT_M)),
     Ask::of("finding.side", "side_deg", AskKind::Bearing(&BEARING_DEG)),
@@ -17,8 +17,8 @@ pub(super) const ADD: &[Ask] = &[
 ];
 
 pub(super) const CHANGE: &[Ask] = &[
-    Ask::needed("finding.code", "code", AskKind::OneOf(Listed::Codes)),
     Ask::needed("finding.part", "part", AskKind::Choice("tree-part")),
+    Ask::needed("finding.code", "code", AskKind::OneOf(Listed::Codes)),
     Ask::of("finding.height", "height_m", AskKind::Number(&AT_HEIGHT_M)),
     Ask::of("finding.side", "side_deg", AskKind::Bearing(&BEARING_DEG)),
     Ask::of("finding.anchor", "anchor", AskKind::OneOf(Listed::Anchors)),
