@@ -148,7 +148,7 @@ fn the_code_gives_its_grades_their_sentences_and_drawings() {
     assert_eq!(grades[1].help, "Dead limbs up to the thickness of a wrist.");
     let mut drawn = Vec::new();
     for grade in grades {
-        let drawing = hand.book.drawing(grade.drawing.unwrap(), 0).unwrap();
+        let drawing = hand.book.drawing(grade.drawing.unwrap(), 0, 100).unwrap();
         assert_eq!(drawing.described, grade.help);
         drawn.push(drawing.marks);
     }
@@ -170,7 +170,7 @@ fn the_code_gives_its_grades_their_sentences_and_drawings() {
         part: None,
         grade: 3,
     };
-    let drawing = |code: &Id| hand.book.drawing(of(code), 0);
+    let drawing = |code: &Id| hand.book.drawing(of(code), 0, 100);
     let (mine, theirs) = (drawing(&own).unwrap(), drawing(&"hanger".into()).unwrap());
     assert_eq!(mine.marks, theirs.marks);
     assert_eq!(mine.described, "Over the gate.");
@@ -179,7 +179,7 @@ fn the_code_gives_its_grades_their_sentences_and_drawings() {
     let part = DrawingAddress::PartOfTree {
         part: TreePart::Union,
     };
-    assert_eq!(hand.book.drawing(part, 0).unwrap().described, "Union");
+    assert_eq!(hand.book.drawing(part, 0, 100).unwrap().described, "Union");
 }
 
 #[test]
