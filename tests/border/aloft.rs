@@ -94,13 +94,49 @@ fn gear_that_took_a_shock_is_out_of_use_until_it_is_taken_back() {
         page.gear
     );
     assert!(page.gear[0].offers.is_empty());
-    let undo = page
-        .offers
-        .iter()
-        .find(|offer| offer.id == "edit.undo.gear")
-        .unwrap();
-    tap(&hand, undo);
+    assert_eq!(page.undo_gear.id, "edit.undo.gear");
+    tap(&hand, &page.undo_gear);
     assert_eq!(aloft(&hand, &tree).gear[0].detail, "climbing line");
+}
+
+#[test]
+fn the_climbers_gear_comes_first_and_the_rest_is_folded() {
+    let folder = tempfile::tempdir().unwrap();
+    let hand = Hand::at(folder.path());
+    let none = Id::default();
+    let (_, tree, inspection) = hand.site_with_tree();
+    let person = |name: &str| {
+        let name = [("person.name", words(name))];
+        hand.made(CommandKind::AddPerson, &none, &name)
+    };
+    let (ana, ben) = (person("Ana"), person("Ben"));
+    let piece = |name: &str, user: Option<&Id>| {
+        let mut entries = vec![("gear.name", words(name)), ("gear.kind", choice("harness"))];
+        entries.extend(user.map(|user| ("gear.used_by", choice(user.as_str()))));
+        hand.made(CommandKind::AddGear, &none, &entries);
+    };
+    piece("Shared", None);
+    piece("Ana's", Some(&ana));
+    piece("Ben's", Some(&ben));
+    let names = |records: &[bolewalk_core::pages::PageRecord]| {
+        let names = records.iter().map(|one| one.words.clone());
+        names.collect::<Vec<_>>()
+    };
+    // Nobody climbs by a plan, and nobody holds the phone: what the crew shares comes first.
+    let page = aloft(&hand, &tree);
+    assert_eq!(names(&page.gear), ["Shared"]);
+    assert_eq!(page.other_gear_words, "2 other pieces of gear");
+    let anchor = hand.made(CommandKind::AddAnchor, &inspection, &[]);
+    let plan = [
+        ("climb.anchor", choice(anchor.as_str())),
+        ("climb.system", choice("moving_rope")),
+        ("climb.climber", choice(ben.as_str())),
+    ];
+    hand.made(CommandKind::PlanClimb, &inspection, &plan);
+    let page = aloft(&hand, &tree);
+    assert_eq!(names(&page.gear), ["Ben's"]);
+    assert_eq!(names(&page.other_gear), ["Shared", "Ana's"]);
+    assert!(!page.reason.is_empty(), "the verdict has its first reason");
 }
 
 /// The text of a paper, by an outside reader.

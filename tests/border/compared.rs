@@ -82,13 +82,19 @@ fn a_change_within_its_uncertainty_is_said_to_be_within_it() {
     assert!(
         girth
             .change
-            .starts_with("+2 cm (−3.6 cm to +7.6 cm): within"),
+            .ends_with("tell: +2.0 cm (−3.6 cm to +7.6 cm)."),
         "{}",
         girth.change
     );
     let lean = line("compare.lean");
     assert_eq!(lean.kind, ChangeKind::Larger, "{lean:?}");
+    assert!(lean.change.starts_with("Larger: +9.0° ("), "{lean:?}");
     assert_eq!(line("compare.height").kind, ChangeKind::Unknown);
+    assert_eq!(line("compare.height").change, "Read at neither look.");
+    assert_eq!(
+        (page.then.as_str(), page.now.as_str()),
+        ("May 14, 2026", "May 14, 2027")
+    );
     assert_eq!(page.verdict_then, Some(Verdict::Barred), "a hanger then");
     assert!(line("compare.verdict").then.contains("worked out anew"));
     let fates: Vec<(String, FindingFate)> = page

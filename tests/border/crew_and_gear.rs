@@ -152,7 +152,7 @@ fn what_must_not_be_used_comes_first_until_it_is_checked_or_brought_back() {
             .iter()
             .all(|one| one.state == GearState::InOrder)
     );
-    assert_eq!(page.lead, "all in order");
+    assert_eq!(page.lead, "All in order");
     // A shock load bars a piece until it is checked.
     hand.act(CommandKind::ChangeGear, &fine, &shock).unwrap();
     assert_eq!(

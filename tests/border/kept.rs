@@ -56,7 +56,14 @@ fn a_book_wrecked_between_two_openings_says_so_on_its_page() {
     std::fs::write(folder.path().join("field-book.db"), vec![7; 30_000]).unwrap();
     let hand = Hand::at(folder.path());
     let page = hand.book_page();
-    assert!(page.notices[0].contains("quarantine"), "{:?}", page.notices);
+    assert!(
+        page.notices[0].contains("Share the damaged files"),
+        "{:?}",
+        page.notices
+    );
+    let mut offers = page.offers.iter();
+    let share = offers.find(|one| one.command == CommandKind::WriteDamaged);
+    assert_eq!(share.unwrap().words, "Share the damaged files");
     assert_eq!(page.sites.len(), 1);
 }
 

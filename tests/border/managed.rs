@@ -2,8 +2,10 @@
 
 use bolewalk_core::pages::{CodebookPage, CommandKind, EntryValue, Page, PageAddress, RuleOfSet};
 use bolewalk_core::record::{Id, Theme, Verdict};
+use bolewalk_core::store::Store;
+use bolewalk_core::words::UnitSystem;
 
-use super::{Hand, choice, here, number, refused, words};
+use super::{Hand, MORNING, choice, here, number, refused, words};
 
 impl Hand {
     fn codebook(&self) -> CodebookPage {
@@ -51,6 +53,66 @@ fn settings_are_this_phones_and_outlive_a_restart() {
     let look = (settings.theme, settings.text_size_pct, settings.left_hand);
     assert_eq!(look, (Theme::BrightSun, 130.0, true));
     assert_eq!(hand.search(None, "").title, "Cuaderno de campo");
+}
+
+#[test]
+fn a_new_phone_speaks_its_own_language_until_somebody_chooses() {
+    let (folder, hand) = here();
+    hand.book.meet_phone("es-MX".to_owned()).unwrap();
+    assert_eq!(hand.search(None, "").title, "Cuaderno de campo");
+    let settings = hand.book.settings().unwrap();
+    assert_eq!(settings.units, UnitSystem::Metric);
+    let english = [("settings.language", choice("english"))];
+    hand.act(CommandKind::ChangeSettings, &Id::default(), &english)
+        .unwrap();
+    drop(hand);
+    let hand = Hand::at(&folder.path().join("book"));
+    hand.book.meet_phone("es-MX".to_owned()).unwrap();
+    assert_eq!(hand.search(None, "").title, "Field book");
+}
+
+#[test]
+fn settings_outlive_the_damage_of_the_book() {
+    let (folder, hand) = here();
+    hand.book.meet_phone("es-MX".to_owned()).unwrap();
+    let sun = [("settings.theme", choice("bright_sun"))];
+    hand.act(CommandKind::ChangeSettings, &Id::default(), &sun)
+        .unwrap();
+    drop(hand);
+    let book = folder.path().join("book");
+    std::fs::write(book.join("field-book.db"), "no database").unwrap();
+    let hand = Hand::at(&book);
+    assert_eq!(hand.book.settings().unwrap().theme, Theme::BrightSun);
+    let page = hand.search(None, "");
+    assert_eq!(page.title, "Cuaderno de campo");
+    assert!(page.notices[0].contains("Compartir los archivos dañados"));
+    let mut offers = page.offers.iter();
+    assert!(offers.any(|offer| offer.command == CommandKind::WriteDamaged));
+    let to = folder.path().join("damaged.zip");
+    hand.book.write_damaged(to.display().to_string()).unwrap();
+    let bytes = std::fs::read(&to).unwrap();
+    assert!(bytes.starts_with(b"PK"), "the files are handed on");
+}
+
+#[test]
+fn settings_of_an_earlier_version_are_taken_over() {
+    let (folder, hand) = here();
+    drop(hand);
+    let book = folder.path().join("book");
+    let store = Store::open(&book, "phone-1", MORNING).unwrap();
+    let kept = r#"{"language":"spanish","units":"metric","theme":"dark"}"#;
+    store.set_setting("reader", kept).unwrap();
+    drop(store);
+    for _ in 0..2 {
+        let hand = Hand::at(&book);
+        hand.book.meet_phone("en-US".to_owned()).unwrap();
+        let settings = hand.book.settings().unwrap();
+        let chosen = (settings.units, settings.theme);
+        assert_eq!(chosen, (UnitSystem::Metric, Theme::Dark));
+        assert_eq!(hand.search(None, "").title, "Cuaderno de campo");
+        drop(hand);
+        assert!(book.join("settings.json").is_file());
+    }
 }
 
 #[test]

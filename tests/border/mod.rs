@@ -6,6 +6,7 @@ mod crew_and_gear;
 mod errors;
 mod finding_sites;
 mod headings;
+mod judged_pages;
 mod kept;
 mod long_work;
 mod managed;

@@ -182,7 +182,7 @@ fn the_words_tell_what_to_close_and_what_to_keep_apart() {
     for words in [
         "rooms emptied, or another way",
         "close it off while work goes on",
-        "move it away",
+        "move away what stands there",
         "cover or protect it",
         "call its owner first",
         "ask them, and tell them the hour",

@@ -175,7 +175,8 @@ impl Inner {
             | C::ReadPack
             | C::ImportGround
             | C::ImportSiteFile
-            | C::MakeBackup => {
+            | C::MakeBackup
+            | C::WriteDamaged => {
                 let detail = format!("{} is long work, with a call of its own", command.id());
                 Err(defect(detail))
             }

@@ -3,8 +3,8 @@
 use super::inner::Inner;
 use super::judged::{JudgedSite, hour_that_counts, judge_file};
 use crate::error::BookError;
-use crate::pages::{Earlier, days_compared, seen_until};
-use crate::record::{Day, Inspection, Judgement, Moment, Noun, Site, SiteFile, Tree};
+use crate::pages::{Earlier, SignedAnswer, days_compared, seen_until};
+use crate::record::{Day, Id, Inspection, Judgement, Moment, Noun, Site, SiteFile, Tree};
 
 impl Inner {
     /// The tree and its judgement at the visit before the newest one; nothing before there are two.
@@ -40,10 +40,39 @@ impl Inner {
         let Some(newest) = looks.pop() else {
             return Ok(None);
         };
-        let record = self.store.read().record(Noun::Inspection, &newest.id)?;
+        let last = self.signatures(&newest.id)?.pop();
+        Ok(last.and_then(|signed| signed.judgement))
+    }
+
+    /// Who signed a judgement of a tree last, and what it said.
+    pub(super) fn signed_last(
+        &mut self,
+        site: &Id,
+        tree: &Id,
+    ) -> Result<Option<SignedAnswer>, BookError> {
+        let judged = self.judged(site)?;
+        let mut trees = judged.loaded.file.site.trees.iter();
+        let known = trees.find(|one| one.id == *tree);
+        let mut all = Vec::new();
+        for look in known.iter().flat_map(|tree| &tree.inspections) {
+            all.extend(self.signatures(&look.id)?);
+        }
+        Ok(all.into_iter().max_by_key(|signed| signed.at.utc_ms))
+    }
+
+    /// The signatures of an inspection, in the order in which they were made.
+    fn signatures(&self, look: &Id) -> Result<Vec<SignedAnswer>, BookError> {
+        let record = self.store.read().record(Noun::Inspection, look)?;
         let signed = record.get("signed").and_then(|signed| signed.as_array());
-        let last = signed.and_then(|signed| signed.last()?.get("judgement").cloned());
-        Ok(last.and_then(|judgement| serde_json::from_value(judgement).ok()))
+        let read = |one: &serde_json::Value| {
+            let judgement = one.get("judgement").cloned();
+            Some(SignedAnswer {
+                by: one.get("by")?.as_str()?.to_owned(),
+                at: serde_json::from_value(one.get("at")?.clone()).ok()?,
+                judgement: judgement.and_then(|judged| serde_json::from_value(judged).ok()),
+            })
+        };
+        Ok(signed.map_or_else(Vec::new, |signed| signed.iter().filter_map(read).collect()))
     }
 }
 

@@ -9,6 +9,7 @@ use super::clock::BookClock;
 use super::fill::defect;
 use super::judged::JudgedSite;
 use super::settings::Settings;
+use super::settings_file::folder_of;
 use crate::error::BookError;
 use crate::pages::PageAddress;
 use crate::record::Id;
@@ -44,6 +45,8 @@ pub(super) struct Inner {
     pub(super) store: Store,
     pub(super) clock: BookClock,
     pub(super) settings: Settings,
+    /// Whether settings were ever kept on this phone.
+    pub(super) settings_stand: bool,
     /// Part of every token, made anew at each opening.
     nonce: String,
     pages_made: u64,
@@ -56,10 +59,25 @@ pub(super) struct Inner {
     pub(super) judged_before: Option<Arc<JudgedSite>>,
 }
 
+/// Settings of an earlier version, moved out of the store into their file.
+fn moved_out(store: &Store) -> Result<Option<Settings>, BookError> {
+    let settings = Settings::in_store(store)?;
+    if let (Some(settings), Some(folder)) = (&settings, folder_of(store)) {
+        // On a full disk the book opens all the same; they are moved the next time.
+        let _ = settings.keep(&folder);
+    }
+    Ok(settings)
+}
+
 impl Inner {
     pub(super) fn open(folder: &Path, device: &str, clock: BookClock) -> Result<Inner, BookError> {
+        // Before the book: they outlive it when it is damaged.
+        let kept = Settings::in_folder(folder);
         let store = Store::open(folder, device, clock.now())?;
-        let settings = Settings::kept(&store)?;
+        let settings = match kept {
+            Some(kept) => Some(kept),
+            None => moved_out(&store)?,
+        };
         let used = store
             .read()
             .setting(TOKENS)?
@@ -68,7 +86,8 @@ impl Inner {
         Ok(Inner {
             store,
             clock,
-            settings,
+            settings_stand: settings.is_some(),
+            settings: settings.unwrap_or_default(),
             nonce: uuid::Uuid::now_v7().simple().to_string(),
             pages_made: 0,
             used,

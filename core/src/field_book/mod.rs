@@ -4,7 +4,8 @@
 //! | --- | --- |
 //! | `object` | [`FieldBook`], what crosses the border |
 //! | `inner` | what it guards: store, clock, settings, tokens |
-//! | `clock`, `settings` | the one clock; this phone's settings |
+//! | `phone` | the exported object's settings, shell words and damaged files |
+//! | `clock`, `settings`, `settings_file` | the one clock; this phone's settings, in a file of their own |
 //! | `entries`, `fill`, `records` | entries → values → records |
 //! | `act` | which command does what |
 //! | one file a noun | `site`, `tree`, … the typed commands |
@@ -42,6 +43,7 @@ mod on_plan;
 pub mod pack;
 mod papers;
 mod permission;
+mod phone;
 mod photo;
 mod position;
 mod records;
@@ -49,6 +51,7 @@ mod rehearse;
 mod rules;
 mod section;
 mod settings;
+mod settings_file;
 mod show;
 mod show_book;
 mod sign;

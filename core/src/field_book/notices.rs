@@ -16,13 +16,12 @@ impl Inner {
         let opening = self.store.opening();
         if let Some(repair) = &opening.repair {
             let saved = Said::Count(repair.saved_changes.into());
-            let kept = ("kept", Said::Text(&repair.kept));
             notices.push(match repair.backup_ms.and_then(day_of_ms) {
                 Some(day) => {
                     let day = ("day", Said::Day(day));
-                    words.say("notice.repaired", &[kept, day, ("saved", saved)])
+                    words.say("notice.repaired", &[day, ("saved", saved)])
                 }
-                None => words.say("notice.repaired-without-backup", &[kept, ("saved", saved)]),
+                None => words.say("notice.repaired-without-backup", &[("saved", saved)]),
             });
         }
         if opening.upgraded_from.is_some() {

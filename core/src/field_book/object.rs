@@ -13,7 +13,6 @@ use super::pack::{PackAtHand, PackTaken, PackWritten};
 use super::papers::{MapFileKind, PaperState, WhichPaper};
 use super::position::AveragedFix;
 use super::rehearse::Rehearsal;
-use super::settings::Settings;
 use crate::draw::Drawing;
 use crate::error::BookError;
 use crate::intake::read_ground_at;
@@ -23,14 +22,13 @@ use crate::pages::{
 };
 use crate::record::Id;
 use crate::store::Store;
-use crate::words::ShellWords;
 
 /// A field book: everything on one phone, in one folder. Calls may come from any thread; long work
 /// (writing papers, bringing a site file in, a backup) holds up no page and no command.
 #[derive(Debug, uniffi::Object)]
 pub struct FieldBook {
-    inner: Mutex<Inner>,
-    work: LongWork,
+    pub(super) inner: Mutex<Inner>,
+    pub(super) work: LongWork,
 }
 
 #[uniffi::export]
@@ -67,14 +65,6 @@ impl FieldBook {
             let page = inner.page(&address)?;
             Ok(page.with_headings(&inner.settings.words()))
         })
-    }
-
-    /// This phone's settings, as a screen needs them: colours, size of letters, hand.
-    ///
-    /// # Errors
-    /// None so far.
-    pub fn settings(&self) -> Result<Settings, BookError> {
-        Ok(self.inner.lock().settings.clone())
     }
 
     /// Takes an offer: does what the command says to the record `about`. The same token a second
@@ -330,14 +320,6 @@ impl FieldBook {
     /// None so far.
     pub fn words_of(&self, error: BookError) -> Result<String, BookError> {
         Ok(self.inner.lock().settings.words().error(&error))
-    }
-
-    /// The words of the shell itself, in the reader's language. They change with the settings.
-    ///
-    /// # Errors
-    /// None so far.
-    pub fn shell_words(&self) -> Result<ShellWords, BookError> {
-        Ok(ShellWords::of(self.inner.lock().settings.language))
     }
 
     /// Bounds the size of the book's file in pages of 4 KiB, as on a disk with less than a megabyte

@@ -4,15 +4,12 @@ use serde::{Deserialize, Serialize};
 
 use super::act::Outcome;
 use super::entries::Entered;
-use super::fill::{changed_record, defect};
+use super::fill::changed_record;
 use super::inner::Inner;
+use super::settings_file::folder_of;
 use crate::error::BookError;
 use crate::record::{Id, TEXT_SIZE_PCT, Theme};
-use crate::store::Store;
 use crate::words::{Language, UnitSystem, Words};
-
-/// Name of the settings in the store.
-const NAME: &str = "reader";
 
 /// This phone's settings.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, uniffi::Record)]
@@ -58,17 +55,18 @@ impl Settings {
         Words::new(self.language, self.units)
     }
 
-    /// The settings kept; those of a newer version that cannot be read count as not set.
-    pub(super) fn kept(store: &Store) -> Result<Settings, BookError> {
-        let text = store.read().setting(NAME)?;
-        Ok(text
-            .and_then(|text| serde_json::from_str(&text).ok())
-            .unwrap_or_default())
-    }
-
-    fn keep(&self, store: &Store) -> Result<(), BookError> {
-        let text = serde_json::to_string(self).map_err(defect)?;
-        store.set_setting(NAME, &text)
+    /// Language and units as a phone's own tag asks for them, such as `es-MX`: feet and pounds in
+    /// the United States, metres everywhere else.
+    fn for_phone(mut self, tag: &str) -> Settings {
+        self.language = Language::of_tag(tag);
+        // What follows a `.` or `@` is no part of the tag: `en_US.UTF-8`.
+        let tag = tag.split(['.', '@']).next().unwrap_or_default();
+        let mut parts = tag.split(['-', '_']).skip(1);
+        self.units = match parts.any(|part| part.eq_ignore_ascii_case("us")) {
+            true => UnitSystem::Imperial,
+            false => UnitSystem::Metric,
+        };
+        self
     }
 }
 
@@ -76,11 +74,48 @@ impl Inner {
     pub(super) fn act_change_settings(&mut self, entered: Entered) -> Result<Outcome, BookError> {
         let settings: Settings = changed_record(&self.settings, &entered)?;
         let changes = u32::from(settings != self.settings);
-        settings.keep(&self.store)?;
-        self.settings = settings;
+        self.keep_settings(settings)?;
         Ok(Outcome {
             record: Id::default(),
             changes,
         })
+    }
+
+    /// Sets language and units by the phone's own, where nobody has set anything yet.
+    pub(super) fn meet_phone(&mut self, language_tag: &str) -> Result<(), BookError> {
+        if self.settings_stand {
+            return Ok(());
+        }
+        self.keep_settings(self.settings.clone().for_phone(language_tag))
+    }
+
+    fn keep_settings(&mut self, settings: Settings) -> Result<(), BookError> {
+        if let Some(folder) = folder_of(&self.store) {
+            settings.keep(&folder)?;
+        }
+        self.settings = settings;
+        self.settings_stand = true;
+        Ok(())
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_phone_has_its_own_language_and_units_at_first() {
+        let of = |tag: &str| {
+            let settings = Settings::default().for_phone(tag);
+            (settings.language, settings.units)
+        };
+        let (english, spanish) = (Language::English, Language::Spanish);
+        assert_eq!(of("en-US"), (english, UnitSystem::Imperial));
+        assert_eq!(of("es-US"), (spanish, UnitSystem::Imperial));
+        assert_eq!(of("es-Latn-MX"), (spanish, UnitSystem::Metric));
+        assert_eq!(of("en_US.UTF-8"), (english, UnitSystem::Imperial));
+        assert_eq!(of("en-GB"), (english, UnitSystem::Metric));
+        assert_eq!(of("de-DE"), (english, UnitSystem::Metric));
+        assert_eq!(of(""), (english, UnitSystem::Metric));
     }
 }

@@ -73,11 +73,13 @@ impl Inner {
             }
             PageAddress::Judgement { tree } => {
                 let site = self.site_of(Noun::Tree, tree)?;
+                let signed = self.signed_last(&site, tree)?;
                 self.on_site(&site, Some(tree), |desk, judged| {
                     let found = desk.tree(tree);
                     let (found, answer) = found.ok_or_else(|| unknown(Noun::Tree, tree))?;
                     let site = &judged.loaded.file.site;
-                    Ok(Page::Judgement(judgement_page(desk, site, found, answer)))
+                    let page = judgement_page(desk, site, found, answer, signed.as_ref());
+                    Ok(Page::Judgement(page))
                 })
             }
             PageAddress::Finding { finding } => {

@@ -42,10 +42,7 @@ impl Inner {
                     .collect(),
                 damage: damage
                     .into_iter()
-                    .filter_map(|(utc_ms, kept)| {
-                        let at = Moment { utc_ms, ..now }.local()?;
-                        Some((at.day, kept.display().to_string()))
-                    })
+                    .filter_map(|(utc_ms, _)| Some(Moment { utc_ms, ..now }.local()?.day))
                     .collect(),
             };
             Ok(Page::Book(book_page(desk, facts, rules)))

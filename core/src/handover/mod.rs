@@ -2,6 +2,7 @@
 
 mod aside;
 mod climb_sheets;
+mod damaged;
 mod map_files;
 mod pack;
 pub mod paper;
@@ -13,6 +14,7 @@ mod summary;
 
 pub use aside::write_aside;
 pub use climb_sheets::{climb_sheets, climb_sheets_bytes};
+pub use damaged::write_damaged;
 pub use map_files::{csv_text, geojson_text, write_csv, write_geojson, write_geopackage};
 pub use pack::{PackInput, PackMade, TakeLine, pack_bytes, write_pack};
 pub use paper_input::{HowFar, PaperInput, PhotoForPaper};

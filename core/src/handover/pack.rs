@@ -189,13 +189,14 @@ fn sound(photo: &Path) -> Option<(String, Vec<u8>)> {
     (blake3::hash(&bytes).to_hex().as_str() == hash).then(|| (file.to_owned(), bytes))
 }
 
-struct Zip<'a, W: Write + Seek> {
-    zip: ZipWriter<W>,
-    path: &'a Path,
+/// A zip in the making, with the path that errors name.
+pub(super) struct Zip<'a, W: Write + Seek> {
+    pub(super) zip: ZipWriter<W>,
+    pub(super) path: &'a Path,
 }
 
 impl<W: Write + Seek> Zip<'_, W> {
-    fn start(&mut self, name: &str, how: CompressionMethod) -> Result<(), BookError> {
+    pub(super) fn start(&mut self, name: &str, how: CompressionMethod) -> Result<(), BookError> {
         // Without a date of its own an entry carries the first of the format: same input, same
         // bytes.
         let options = SimpleFileOptions::DEFAULT
@@ -206,7 +207,7 @@ impl<W: Write + Seek> Zip<'_, W> {
             .map_err(|cause| failed(self.path, cause))
     }
 
-    fn write(&mut self, bytes: &[u8]) -> Result<(), BookError> {
+    pub(super) fn write(&mut self, bytes: &[u8]) -> Result<(), BookError> {
         self.zip
             .write_all(bytes)
             .map_err(|cause| BookError::writing(self.path, &cause))
@@ -218,20 +219,20 @@ impl<W: Write + Seek> Zip<'_, W> {
     }
 }
 
-fn failed(path: &Path, cause: ZipError) -> BookError {
+pub(super) fn failed(path: &Path, cause: ZipError) -> BookError {
     match cause {
         ZipError::Io(cause) => BookError::writing(path, &cause),
         other => defect(other),
     }
 }
 
-fn defect(cause: impl std::fmt::Display) -> BookError {
+pub(super) fn defect(cause: impl std::fmt::Display) -> BookError {
     BookError::Defect {
         detail: cause.to_string(),
     }
 }
 
-fn go_on(how_far: HowFar<'_>, done: u32, of: u32) -> Result<(), BookError> {
+pub(super) fn go_on(how_far: HowFar<'_>, done: u32, of: u32) -> Result<(), BookError> {
     if how_far(done, of) {
         Ok(())
     } else {

@@ -8,7 +8,7 @@ use super::line::{PageLine, PageRecord};
 use super::looks::Looks;
 use super::offer::{InputKind, Offer};
 use super::page::PageAddress;
-use super::site::verdict_words;
+use super::site::{first_reason, verdict_words};
 use super::tree_records::{finding_detail, plan_records, work_detail};
 use super::walk::chosen;
 use crate::judge::codebook::Codebook;
@@ -30,6 +30,8 @@ pub struct AloftPage {
     pub verdict: Verdict,
     /// The verdict in words.
     pub verdict_words: String,
+    /// The first reason for the verdict.
+    pub reason: String,
     /// What bars climbing now.
     pub stops: Vec<String>,
     /// The climb plans: changed, or the line landed elsewhere.
@@ -40,8 +42,15 @@ pub struct AloftPage {
     pub near_misses: Vec<PageRecord>,
     /// Hangers that are still up, each to be cleared.
     pub hangers: Vec<PageRecord>,
-    /// The gear in use, each to be put out of use after a shock load.
+    /// The climber's gear, each piece to be put out of use after a shock load; what is out of use
+    /// last.
     pub gear: Vec<PageRecord>,
+    /// What opens the rest of the gear: how many pieces; empty where there is none.
+    pub other_gear_words: String,
+    /// The rest of the gear, to be folded away until it is asked for.
+    pub other_gear: Vec<PageRecord>,
+    /// Takes the last change of gear back: it belongs to the book, not to the site.
+    pub undo_gear: Offer,
     /// The work, each done or left undone.
     pub work: Vec<PageRecord>,
     /// When to look again.
@@ -68,6 +77,8 @@ pub fn aloft_page(
         ("species", Said::Text(&species)),
     ];
     let next_look = looks.newest(|look| look.next_look);
+    let climber = climber(&looks, holder);
+    let (gear, other_gear) = gear(desk, &climber);
     AloftPage {
         id: tree.id.clone(),
         title: desk.words.say("summary.tree-name", &name),
@@ -77,12 +88,16 @@ pub fn aloft_page(
         notices: desk.notices.clone(),
         verdict: answer.verdict,
         verdict_words: verdict_words(desk, answer),
+        reason: first_reason(answer).map_or_else(String::new, |first| desk.words.reason(first)),
         stops: desk.words.reasons(&answer.stops),
         plans: plans(desk, &looks),
         found: found(desk, &looks),
         near_misses: near_misses(desk, &looks),
         hangers: hangers(desk, &looks, holder),
-        gear: gear(desk),
+        gear,
+        other_gear_words: other_gear_words(desk, other_gear.len()),
+        other_gear,
+        undo_gear: undo_gear(desk),
         work: work(desk, tree),
         next_look: desk.line(
             "inspection.next_look",
@@ -186,31 +201,75 @@ fn hangers(desk: &PageDesk, looks: &Looks, holder: &Id) -> Vec<PageRecord> {
         .collect()
 }
 
-/// The gear in use first, then what is out of use and why.
-fn gear(desk: &PageDesk) -> Vec<PageRecord> {
+/// Who climbs: by the newest plan that names a climber, else whoever holds the phone.
+fn climber(looks: &Looks, holder: &Id) -> Id {
+    let mut plans = looks.all(|look| &look.plans).into_iter().rev();
+    let named = plans.find(|plan| !plan.climber.is_empty());
+    named.map_or_else(|| holder.clone(), |plan| plan.climber.clone())
+}
+
+/// The climber's gear, and the rest. Where nothing is anybody's own, what the crew shares is the
+/// climber's.
+fn gear(desk: &PageDesk, climber: &Id) -> (Vec<PageRecord>, Vec<PageRecord>) {
     let mut gear: Vec<&Gear> = desk.gear.iter().collect();
+    // The gear in use first, then what is out of use.
     gear.sort_by_key(|piece| piece.out_of_use.is_some());
-    gear.into_iter()
-        .map(|piece| PageRecord {
-            id: piece.id.clone(),
-            words: piece.name.clone(),
-            detail: match &piece.out_of_use {
-                Some(why) => desk
-                    .words
-                    .say("page.out-of-use", &[("why", Said::Text(why))]),
-                None => desk.words.word_of(&piece.kind),
-            },
-            go_to: None,
-            offers: match &piece.out_of_use {
-                Some(_) => Vec::new(),
-                None => {
-                    let mut shock = desk.offer(C::ShockGear, &piece.id, None);
-                    shock.inputs.clear();
-                    vec![shock]
-                }
-            },
-        })
-        .collect()
+    let own = |piece: &&Gear| !climber.is_empty() && piece.used_by == *climber;
+    let has_own = gear.iter().any(own);
+    let (first, rest): (Vec<&Gear>, Vec<&Gear>) = gear.into_iter().partition(|piece| {
+        if has_own {
+            own(piece)
+        } else {
+            piece.used_by.is_empty()
+        }
+    });
+    let records = |gear: Vec<&Gear>| {
+        let records = gear.into_iter().map(|piece| gear_record(desk, piece));
+        records.collect::<Vec<_>>()
+    };
+    // Nothing is folded away while nothing stands before it.
+    match first.is_empty() {
+        true => (records(rest), Vec::new()),
+        false => (records(first), records(rest)),
+    }
+}
+
+fn gear_record(desk: &PageDesk, piece: &Gear) -> PageRecord {
+    PageRecord {
+        id: piece.id.clone(),
+        words: piece.name.clone(),
+        detail: match &piece.out_of_use {
+            Some(why) => desk
+                .words
+                .say("page.out-of-use", &[("why", Said::Text(why))]),
+            None => desk.words.word_of(&piece.kind),
+        },
+        go_to: None,
+        offers: match &piece.out_of_use {
+            Some(_) => Vec::new(),
+            None => {
+                let mut shock = desk.offer(C::ShockGear, &piece.id, None);
+                shock.inputs.clear();
+                vec![shock]
+            }
+        },
+    }
+}
+
+fn other_gear_words(desk: &PageDesk, pieces: usize) -> String {
+    let count = [("count", Said::Count(pieces as i64))];
+    match pieces {
+        0 => String::new(),
+        _ => desk.words.say("page.other-gear", &count),
+    }
+}
+
+fn undo_gear(desk: &PageDesk) -> Offer {
+    let of_book = desk.offer(C::Undo, &Id::default(), None);
+    let mut of_book = desk.unless(of_book, !desk.can_undo_in_book, "fault.nothing-to-undo");
+    of_book.id = format!("{}.gear", C::Undo.id());
+    of_book.words = desk.say("page.undo-gear");
+    of_book
 }
 
 fn work(desk: &PageDesk, tree: &Tree) -> Vec<PageRecord> {
@@ -246,11 +305,5 @@ fn offers(desk: &PageDesk, site: &Site, tree: &Tree, looks: &Looks) -> Vec<Offer
         desk.offer(C::SetNextLook, &tree.id, known.as_ref()),
     ];
     offers.extend(desk.undo_offers(&site.id));
-    // Gear belongs to the book, and so does what takes a change of it back.
-    let of_book = desk.offer(C::Undo, &Id::default(), None);
-    let mut of_book = desk.unless(of_book, !desk.can_undo_in_book, "fault.nothing-to-undo");
-    of_book.id = format!("{}.gear", C::Undo.id());
-    of_book.words = desk.say("page.undo-gear");
-    offers.push(of_book);
     offers
 }

@@ -70,8 +70,8 @@ pub struct BookFacts {
     pub search: String,
     /// When the backups at hand were made, the latest first.
     pub backups: Vec<Moment>,
-    /// Days on which damaged files were put aside, with their folder, the latest first.
-    pub damage: Vec<(Day, String)>,
+    /// Days on which damaged files were put aside, the latest first.
+    pub damage: Vec<Day>,
 }
 
 /// One site of the book.
@@ -135,7 +135,7 @@ pub fn book_page(desk: &PageDesk, facts: BookFacts, rules: &RuleSet) -> BookPage
         sites: found.into_iter().map(|one| site(desk, one)).collect(),
         ways,
         health,
-        offers: offers(desk, &nobody),
+        offers: offers(desk, &nobody, !facts.damage.is_empty()),
         headings: Vec::new(),
     }
 }
@@ -146,7 +146,7 @@ pub(super) fn nothing_found(desk: &PageDesk, search: &str) -> String {
     desk.words.say("page.nothing-found", &search)
 }
 
-fn offers(desk: &PageDesk, nobody: &Id) -> Vec<Offer> {
+fn offers(desk: &PageDesk, nobody: &Id, was_damaged: bool) -> Vec<Offer> {
     // A name is ready, so that the first page of use is two taps away.
     let ready = serde_json::json!({ "name": site_name_of(desk) });
     let mut offers = vec![
@@ -155,6 +155,9 @@ fn offers(desk: &PageDesk, nobody: &Id) -> Vec<Offer> {
         desk.offer(CommandKind::ReadPack, nobody, None),
         desk.offer(CommandKind::MakeBackup, nobody, None),
     ];
+    if was_damaged {
+        offers.push(desk.offer(CommandKind::WriteDamaged, nobody, None));
+    }
     offers.extend(holder_offer(desk, nobody));
     offers.extend(desk.undo_offers(nobody));
     offers
@@ -287,8 +290,8 @@ fn health(desk: &PageDesk, facts: &BookFacts) -> Vec<PageLine> {
             ..PageLine::known("book.backups", kept, days_of(desk, &facts.backups))
         });
     }
-    for (day, folder) in &facts.damage {
-        let said = [("day", Said::Day(*day)), ("kept", Said::Text(folder))];
+    for day in &facts.damage {
+        let said = [("day", Said::Day(*day))];
         lines.push(PageLine {
             state: LineState::Doubtful,
             ..PageLine::known(

@@ -257,6 +257,9 @@ commands! {
     ImportSiteFile = "site_file.import",
     /// Makes a backup; long work, with a call of its own.
     MakeBackup = "book.backup",
+    /// Writes the files of a damaged book into one, for someone who can repair them; long work, with
+    /// a call of its own.
+    WriteDamaged = "damage.write",
 }
 
 impl CommandKind {

@@ -4,6 +4,7 @@
 use super::compared::{ComparedFinding, findings};
 use super::desk::PageDesk;
 use super::headings::PageHeading;
+use super::judgement::score_words;
 use super::looks::{Looks, day_of};
 use super::measured::{girth_words, height_words, lean_words};
 use super::page::PageAddress;
@@ -41,6 +42,10 @@ pub struct ComparePage {
     pub tree: PageAddress,
     /// The two days; that there is no earlier look, where there is none.
     pub days: String,
+    /// The day of the earlier look, to stand beside what was then; empty where there is none.
+    pub then: String,
+    /// The day of the newest look.
+    pub now: String,
     /// The verdict then.
     pub verdict_then: Option<Verdict>,
     /// The verdict now.
@@ -64,7 +69,8 @@ pub struct ComparedLine {
     pub then: String,
     /// Now, in words.
     pub now: String,
-    /// The change with its interval, and whether it is more than the readings can tell.
+    /// What became of it in a word, then the change with its interval and whether it is more than
+    /// the readings can tell.
     pub change: String,
     /// What kind of change it is.
     pub kind: ChangeKind,
@@ -80,7 +86,7 @@ pub enum ChangeKind {
     Smaller,
     /// Within the uncertainty of the readings, or the same.
     Within,
-    /// One of the two is missing.
+    /// One of the two is missing: there is nothing to compare.
     Unknown,
 }
 
@@ -104,6 +110,8 @@ pub fn compare_page(
             tree: tree.id.clone(),
         },
         days: desk.say("page.nothing-to-compare"),
+        then: String::new(),
+        now: String::new(),
         verdict_then: None,
         verdict_now: answer.verdict,
         lines: Vec::new(),
@@ -116,9 +124,11 @@ pub fn compare_page(
     let now = Looks::of(tree, site, desk.today, &desk.rules);
     let then = Looks::of(&earlier.tree, site, earlier.day, &desk.rules);
     let newest = now.looks.first().and_then(|look| day_of(look, site));
+    page.then = desk.words.day(earlier.day);
+    page.now = desk.words.day(newest.unwrap_or(desk.today));
     let days = [
-        ("then", Said::Day(earlier.day)),
-        ("now", Said::Day(newest.unwrap_or(desk.today))),
+        ("then", Said::Text(&page.then)),
+        ("now", Said::Text(&page.now)),
     ];
     page.days = desk.words.say("page.days-compared", &days);
     page.verdict_then = Some(earlier.judgement.verdict);
@@ -158,36 +168,34 @@ fn verdict_line(desk: &PageDesk, earlier: &Earlier, answer: &Judgement) -> Compa
     } else {
         "page.judged-anew"
     };
-    let kind = match answer.verdict.cmp(&earlier.judgement.verdict) {
-        std::cmp::Ordering::Less => ChangeKind::Smaller,
-        std::cmp::Ordering::Equal => ChangeKind::Within,
-        std::cmp::Ordering::Greater => ChangeKind::Larger,
-    };
+    let (kind, change) = verdict_change(earlier.judgement.verdict, answer.verdict);
     ComparedLine {
         id: "compare.verdict".to_owned(),
         label: desk.say("page.verdict"),
         then: format!("{then} · {}", desk.say(how)),
         now: verdict_words(desk, answer),
-        change: desk.say(match kind {
-            ChangeKind::Smaller => "page.verdict-lower",
-            ChangeKind::Larger => "page.verdict-better",
-            ChangeKind::Within | ChangeKind::Unknown => "page.unchanged",
-        }),
+        change: desk.say(change),
         kind,
+    }
+}
+
+/// What became of a verdict, and the entry that says it. What was not judged is neither better nor
+/// worse than what was.
+fn verdict_change(then: Verdict, now: Verdict) -> (ChangeKind, &'static str) {
+    let open = Verdict::Incomplete;
+    match now.cmp(&then) {
+        std::cmp::Ordering::Equal => (ChangeKind::Within, "page.unchanged"),
+        _ if then == open => (ChangeKind::Unknown, "page.not-judged-then"),
+        _ if now == open => (ChangeKind::Unknown, "page.not-judged-now"),
+        std::cmp::Ordering::Less => (ChangeKind::Smaller, "page.verdict-lower"),
+        std::cmp::Ordering::Greater => (ChangeKind::Larger, "page.verdict-better"),
     }
 }
 
 /// Scores then and now with their intervals, where both have one.
 fn score_line(desk: &PageDesk, earlier: &Earlier, answer: &Judgement) -> Option<ComparedLine> {
     let (then, now) = (earlier.judgement.score.as_ref()?, answer.score.as_ref()?);
-    let said = |score: &crate::record::Score| {
-        let parts = [
-            ("points", Said::Count(score.points.into())),
-            ("low", Said::Count(score.low.into())),
-            ("high", Said::Count(score.high.into())),
-        ];
-        desk.words.say("page.score", &parts)
-    };
+    let said = |score: &crate::record::Score| score_words(desk, score);
     let kind = if now.low > then.high {
         ChangeKind::Larger
     } else if now.high < then.low {
@@ -201,8 +209,9 @@ fn score_line(desk: &PageDesk, earlier: &Earlier, answer: &Judgement) -> Option<
         then: said(then),
         now: said(now),
         change: desk.say(match kind {
-            ChangeKind::Within => "page.intervals-overlap",
-            _ => "page.intervals-apart",
+            ChangeKind::Larger => "page.score-higher",
+            ChangeKind::Smaller => "page.score-lower",
+            ChangeKind::Within | ChangeKind::Unknown => "page.intervals-overlap",
         }),
         kind,
     })
@@ -321,7 +330,8 @@ fn compared(
     let missing = || desk.say("page.missing");
     let (kind, change) = match (&then, &now) {
         (Some(then), Some(now)) => change(desk, then, now, quantity),
-        _ => (ChangeKind::Unknown, String::new()),
+        (None, None) => (ChangeKind::Unknown, desk.say("page.change-unread")),
+        _ => (ChangeKind::Unknown, desk.say("page.change-read-once")),
     };
     ComparedLine {
         id: id.to_owned(),
@@ -349,18 +359,28 @@ fn change(desk: &PageDesk, then: &Read, now: &Read, quantity: Quantity) -> (Chan
         ChangeKind::Smaller => "page.change-smaller",
         ChangeKind::Within | ChangeKind::Unknown => "page.change-within",
     };
-    let signed = |value: f64| {
-        let size = desk.words.number(value.abs(), quantity);
-        if value < 0.0 {
-            format!("−{size}")
-        } else {
-            format!("+{size}")
-        }
-    };
+    let [by, low, high] = desk.words.change(by, half, quantity);
     let said = [
-        ("by", Said::Text(&signed(by))),
-        ("low", Said::Text(&signed(by - half))),
-        ("high", Said::Text(&signed(by + half))),
+        ("by", Said::Text(&by)),
+        ("low", Said::Text(&low)),
+        ("high", Said::Text(&high)),
     ];
     (kind, desk.words.say(key, &said))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_was_not_judged_is_neither_better_nor_worse() {
+        use Verdict as V;
+        let kind = |then, now| verdict_change(then, now).0;
+        assert_eq!(kind(V::Incomplete, V::Refer), ChangeKind::Unknown);
+        assert_eq!(kind(V::NoStop, V::Incomplete), ChangeKind::Unknown);
+        assert_eq!(kind(V::Incomplete, V::Barred), ChangeKind::Unknown);
+        assert_eq!(kind(V::Incomplete, V::Incomplete), ChangeKind::Within);
+        assert_eq!(kind(V::Refer, V::Limited), ChangeKind::Larger);
+        assert_eq!(kind(V::Limited, V::Barred), ChangeKind::Smaller);
+    }
 }

@@ -108,7 +108,7 @@ fn finding_line(
         change: desk.say(match fate {
             FindingFate::Newly => "page.finding-new",
             FindingFate::Worse => "page.finding-worse",
-            FindingFate::Unchanged => "page.unchanged",
+            FindingFate::Unchanged => "page.finding-unchanged",
             FindingFate::Better => "page.finding-better",
             FindingFate::Cleared => "page.finding-cleared",
             FindingFate::NotFound => "page.finding-not-found",

@@ -56,10 +56,14 @@ impl Page {
                 headed!(words, page, "anchor": lines, margins, reasons, cautions, offers)
             }
             Page::Aloft(page) => {
-                headed!(words, page, "aloft": notices, stops, plans, found, near_misses, hangers, gear, work, offers)
+                headed!(words, page, "aloft": notices, stops, plans, found, near_misses, hangers, gear, other_gear, work, offers)
             }
             Page::Judgement(page) => {
-                headed!(words, page, "judgement": notices, stops, gaps, refer_caps, limits, remarks, climbers, lines, zones, margins, working, cautions, offers)
+                headed!(words, page, "judgement": notices, stops, gaps, refer_caps, limits, remarks, signed, climbers, lines, zones, margins, working, cautions, offers);
+                let score = heading(words, "judgement", "score", page.score.is_none());
+                let next = page.next_measurement.is_none();
+                let next = heading(words, "judgement", "next_measurement", next);
+                page.headings.extend([score, next]);
             }
             Page::Compare(page) => headed!(words, page, "compare": lines, findings),
             Page::HandOver(page) => {

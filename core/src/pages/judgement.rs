@@ -4,11 +4,14 @@ use super::anchor::margins;
 use super::command_kind::CommandKind;
 use super::desk::PageDesk;
 use super::headings::PageHeading;
-use super::line::{LineState, PageLine};
+use super::line::{LineState, PageLine, PageRecord};
+use super::next_measurement::next_measurement;
 use super::offer::Offer;
 use super::page::PageAddress;
+use super::signed::{SignedAnswer, signed_words};
 use super::site::verdict_words;
 use super::zones::{ZoneOfTree, zones_of};
+use crate::judge::rules::Rule;
 use crate::record::{ClimbNeed, Id, Judgement, Quantity, Score, Site, Tree, Verdict};
 use crate::words::Said;
 
@@ -51,8 +54,11 @@ pub struct JudgementPage {
     pub score: Option<ScoreOfTree>,
     /// The margins of the parts that carry.
     pub margins: Vec<PageLine>,
-    /// The one measurement that would narrow the answer most; empty where none would.
-    pub next_measurement: String,
+    /// The one measurement that would narrow the answer most, with the offer that takes it; nothing
+    /// where none would.
+    pub next_measurement: Option<PageRecord>,
+    /// Who signed last and when, and what has changed since; empty while nobody signed.
+    pub signed: Vec<String>,
     /// The working, line by line, for a person with a calculator.
     pub working: Vec<WorkingOfTree>,
     /// What is always said.
@@ -68,12 +74,16 @@ pub struct JudgementPage {
 pub struct ScoreOfTree {
     /// Points with their interval, in words.
     pub words: String,
+    /// What the points and the interval are, and what they are not.
+    pub about: Vec<String>,
     /// Points at central values.
     pub points: u32,
     /// Low end of the interval.
     pub low: u32,
     /// High end of the interval.
     pub high: u32,
+    /// How many points were lost.
+    pub lost: String,
     /// What took points, and how many.
     pub shares: Vec<PageLine>,
 }
@@ -99,6 +109,7 @@ pub fn judgement_page(
     site: &Site,
     tree: &Tree,
     answer: &Judgement,
+    signed: Option<&SignedAnswer>,
 ) -> JudgementPage {
     let words = &desk.words;
     let mut limits = words.reasons(&answer.limit_caps);
@@ -131,16 +142,13 @@ pub fn judgement_page(
         climbers: climbers(desk, answer),
         lines: lines(desk, answer),
         zones: zones_of(desk, answer),
-        score: answer.score.as_ref().map(|score| score_of(desk, score)),
-        margins: margins(desk, answer),
-        next_measurement: answer
-            .next_measurement
+        score: answer
+            .score
             .as_ref()
-            .map_or_else(String::new, |next| {
-                let what = words.reason(&next.what);
-                let cost = words.number(next.cost_s, Quantity::DurationS);
-                format!("{what} ({cost})")
-            }),
+            .map(|score| score_of(desk, answer, score)),
+        margins: margins(desk, answer),
+        next_measurement: next_measurement(desk, site, tree, answer),
+        signed: signed.map_or_else(Vec::new, |signed| signed_words(desk, signed, answer)),
         working: working(desk, answer),
         cautions: [
             "caution.sheet-aid",
@@ -151,7 +159,7 @@ pub fn judgement_page(
         ]
         .map(|key| desk.say(key))
         .to_vec(),
-        offers: offers(desk, site, answer),
+        offers: offers(desk, site, answer, signed),
         headings: Vec::new(),
     }
 }
@@ -229,16 +237,17 @@ fn lines(desk: &PageDesk, answer: &Judgement) -> Vec<PageLine> {
     lines
 }
 
-fn score_of(desk: &PageDesk, score: &Score) -> ScoreOfTree {
+fn score_of(desk: &PageDesk, answer: &Judgement, score: &Score) -> ScoreOfTree {
     let points = |points: u32| desk.words.number(points.into(), Quantity::Points);
     ScoreOfTree {
-        words: desk.words.say(
-            "page.score",
-            &[
-                ("points", Said::Count(score.points.into())),
-                ("low", Said::Count(score.low.into())),
-                ("high", Said::Count(score.high.into())),
-            ],
+        words: score_words(desk, score),
+        about: vec![
+            interval_words(desk, answer, score),
+            desk.say("page.score-what"),
+        ],
+        lost: desk.words.say(
+            "page.points-lost",
+            &[("points", Said::Text(&points(100 - score.points.min(100))))],
         ),
         points: score.points,
         low: score.low,
@@ -254,6 +263,37 @@ fn score_of(desk: &PageDesk, score: &Score) -> ScoreOfTree {
                 state: LineState::Known,
             })
             .collect(),
+    }
+}
+
+/// Points with their interval: `53 of 100, from 43 to 63`.
+pub(super) fn score_words(desk: &PageDesk, score: &Score) -> String {
+    let key = if score.low == score.high {
+        "page.score-one"
+    } else {
+        "page.score"
+    };
+    let said = [
+        ("points", Said::Count(score.points.into())),
+        ("low", Said::Count(score.low.into())),
+        ("high", Said::Count(score.high.into())),
+    ];
+    desk.words.say(key, &said)
+}
+
+/// What the interval is; where it has no width, why.
+fn interval_words(desk: &PageDesk, answer: &Judgement, score: &Score) -> String {
+    if score.low < score.high {
+        return desk.say("page.score-range");
+    }
+    let full = desk.rules.number(Rule::MarginFullAt);
+    let carries = |part: &str| matches!(part, "margin.anchor" | "margin.section" | "margin.base");
+    let mut margins = answer.margins.iter().filter(|one| carries(&one.part));
+    // Beyond the full margin more strength gives no more points.
+    if margins.all(|one| one.low >= full) {
+        desk.say("page.score-one-value-full")
+    } else {
+        desk.say("page.score-one-value")
     }
 }
 
@@ -278,10 +318,18 @@ fn working(desk: &PageDesk, answer: &Judgement) -> Vec<WorkingOfTree> {
         .collect()
 }
 
-fn offers(desk: &PageDesk, site: &Site, answer: &Judgement) -> Vec<Offer> {
+fn offers(
+    desk: &PageDesk,
+    site: &Site,
+    answer: &Judgement,
+    signed: Option<&SignedAnswer>,
+) -> Vec<Offer> {
     let sign = desk.offer(CommandKind::SignJudgement, &answer.tree, None);
     let nothing = answer.inspection.is_empty();
-    let mut offers = vec![desk.unless(sign, nothing, "fault.nothing-to-sign")];
+    let sign = desk.unless(sign, nothing, "fault.nothing-to-sign");
+    let sign = desk.unless(sign, desk.holder_name().is_none(), "fault.nobody-signs");
+    let is_signed = signed.is_some_and(|signed| signed.is_of(answer));
+    let mut offers = vec![desk.unless(sign, is_signed, "fault.signed-already")];
     offers.extend(desk.undo_offers(&site.id));
     offers
 }

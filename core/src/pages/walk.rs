@@ -136,6 +136,18 @@ fn look_offers(
         .collect()
 }
 
+/// Seen, part seen, not seen, for the part of this catalogue entry, such as `walk-part.base`.
+pub(super) fn part_offers(desk: &PageDesk, about: &Id, looks: &Looks, part: &str) -> Vec<Offer> {
+    WalkPart::ALL
+        .into_iter()
+        .filter(|one| one.key() == part)
+        .flat_map(|one| {
+            let at = looks.part(one);
+            look_offers(desk, CommandKind::LookAtPart, about, one, at)
+        })
+        .collect()
+}
+
 /// A finding on a part, with the codes that belong there.
 fn finding_offer(desk: &PageDesk, about: &Id, part: WalkPart) -> Offer {
     let mut offer = desk.offer(CommandKind::AddFinding, about, None);

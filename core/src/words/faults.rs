@@ -1,8 +1,12 @@
 //! Words for errors and faults: what happened, and what to do.
 
 use super::catalogue::{Said, Words};
+use super::terms::capitalised;
 use crate::error::BookError;
 use crate::record::Fault;
+
+/// The file that a field book lies in.
+const BOOK_FILE: &str = "field-book.db";
 
 /// Faults of what another phone wrote: nobody can mend them by typing.
 const OF_PACKS: [&str; 3] = ["fault.pack-", "fault.change", "fault.record-elsewhere"];
@@ -27,7 +31,7 @@ impl Words {
     /// The words of an error for the person who meets it: what happened and what to do. A refusal
     /// lists each fault on a line of its own.
     pub fn error(&self, error: &BookError) -> String {
-        let say = |args: &[(&str, Said<'_>)]| self.say(error_key(error), args);
+        let say = |args: &[(&str, Said<'_>)]| capitalised(&self.say(error_key(error), args));
         match error {
             BookError::Refused { faults } => self.refusal(faults),
             BookError::NotFound { kind, id } => say(&[
@@ -39,7 +43,7 @@ impl Words {
                 found,
                 known,
             } => say(&[
-                ("place", Said::Text(place)),
+                ("place", Said::Text(&self.place(place))),
                 ("found", Said::Count(i64::from(*found))),
                 ("known", Said::Count(i64::from(*known))),
             ]),
@@ -48,15 +52,18 @@ impl Words {
                 detail,
                 kept,
             } => say(&[
-                ("place", Said::Text(place)),
+                ("place", Said::Text(&self.place(place))),
                 ("detail", Said::Text(detail)),
                 ("what-we-did", Said::Text(&self.what_became_of(kept))),
             ]),
             BookError::DiskFull { place } | BookError::Busy { place } => {
-                say(&[("place", Said::Text(place))])
+                say(&[("place", Said::Text(&self.place(place)))])
             }
             BookError::Unwritable { place, reason } | BookError::Unreadable { place, reason } => {
-                say(&[("place", Said::Text(place)), ("cause", Said::Text(reason))])
+                say(&[
+                    ("place", Said::Text(&self.place(place))),
+                    ("cause", Said::Text(reason)),
+                ])
             }
             BookError::Stopped => say(&[]),
             BookError::Defect { detail } => say(&[("detail", Said::Text(detail))]),
@@ -114,6 +121,14 @@ impl Words {
         lines.join("\n")
     }
 
+    /// What could not be read or written: the field book by its name, any other file by its path.
+    fn place(&self, place: &str) -> String {
+        match place.ends_with(BOOK_FILE) {
+            true => self.say("error.place-field-book", &[]),
+            false => self.say("error.place-quoted", &[("name", Said::Text(place))]),
+        }
+    }
+
     fn noun(&self, kind: &str) -> String {
         let key = format!("noun.{}", kind.replace([' ', '_'], "-"));
         if self.has(&key) {
@@ -127,7 +142,10 @@ impl Words {
         if kept.is_empty() {
             self.say("error.damaged-left-in-place", &[])
         } else {
-            self.say("error.damaged-moved-aside", &[("kept", Said::Text(kept))])
+            // The folder as it lies in the field book's own; where that is, the phone alone knows.
+            let parts: Vec<&str> = kept.rsplit(['/', '\\']).take(2).collect();
+            let kept = parts.into_iter().rev().collect::<Vec<_>>().join("/");
+            self.say("error.damaged-moved-aside", &[("kept", Said::Text(&kept))])
         }
     }
 }
@@ -174,6 +192,25 @@ mod tests {
             words().fault(&fault),
             "This outline crosses itself. Enter its corners in order around the edge."
         );
+    }
+
+    #[test]
+    fn the_field_book_is_called_by_its_name_and_other_files_by_their_path() {
+        let full = |place: &str| {
+            let place = place.to_owned();
+            words().error(&BookError::DiskFull { place })
+        };
+        let book = full("/data/books/phone-1/field-book.db");
+        assert!(book.starts_with("There is no room left to write the field book."));
+        assert!(full("/a/summary.pdf").contains("“/a/summary.pdf”"));
+        let damaged = words().error(&BookError::Damaged {
+            place: "field-book.db".into(),
+            detail: "torn page".into(),
+            kept: "/data/books/phone-1/quarantine/20261125T101500".into(),
+        });
+        assert!(damaged.starts_with("The field book is damaged: torn page."));
+        assert!(damaged.contains("“quarantine/20261125T101500”"));
+        assert!(!damaged.contains("/data"));
     }
 
     #[test]

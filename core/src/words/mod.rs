@@ -7,6 +7,7 @@
 #[cfg(test)]
 mod alike;
 mod catalogue;
+mod change;
 #[cfg(test)]
 mod complete;
 mod dates;

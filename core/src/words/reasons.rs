@@ -11,6 +11,9 @@ const STAND_ALONE: [&str; 8] = [
     "stop.", "gap.", "cap.", "limit.", "cause.", "remark.", "next.", "wire.",
 ];
 
+/// A person lacks a skill.
+const NO_SIGN_OFF: &str = "stop.no-sign-off";
+
 impl Words {
     /// The sentence of a reason. A number argument `x` is also there as `x-up` and `x-down`,
     /// rounded to that side: distances that people keep use the first, margins the second.
@@ -24,9 +27,39 @@ impl Words {
         }
     }
 
-    /// The sentences of several reasons, in their order.
+    /// The sentences of several reasons, in their order. The skills that one person lacks are named
+    /// in one sentence, where the first of them stands.
     pub fn reasons(&self, reasons: &[Reason]) -> Vec<String> {
-        reasons.iter().map(|reason| self.reason(reason)).collect()
+        let lacks = |reason: &Reason| reason.code == NO_SIGN_OFF;
+        let mut said = Vec::new();
+        for (place, reason) in reasons.iter().enumerate() {
+            let same = |one: &&Reason| lacks(one) && one.about == reason.about;
+            let earlier = reasons.iter().take(place);
+            if lacks(reason) && earlier.clone().any(|one| same(&one)) {
+                continue;
+            }
+            let all: Vec<&Reason> = reasons.iter().filter(same).collect();
+            match lacks(reason) && all.len() > 1 {
+                true => said.push(self.lacking(reason, &all)),
+                false => said.push(self.reason(reason)),
+            }
+        }
+        said
+    }
+
+    /// The sentence that one person lacks several skills.
+    fn lacking(&self, first: &Reason, all: &[&Reason]) -> String {
+        let arg = |reason: &Reason, name: &str| {
+            let arg = reason.args.iter().find(|arg| arg.name == name);
+            arg.map_or_else(String::new, |arg| self.arg_value(&arg.value))
+        };
+        let skills: Vec<String> = all.iter().map(|one| arg(one, "skill")).collect();
+        let (person, skills) = (arg(first, "person"), skills.join("; "));
+        let said = [
+            ("person", Said::Text(person.as_str())),
+            ("skills", Said::Text(skills.as_str())),
+        ];
+        capitalised(&self.say("stop.no-sign-offs", &said))
     }
 
     /// An entry of the catalogue with the arguments of a reason.
@@ -66,6 +99,27 @@ mod tests {
     use super::super::units::UnitSystem;
     use super::*;
     use crate::record::Quantity;
+
+    #[test]
+    fn all_that_one_person_lacks_is_said_once() {
+        let words = Words::new(Language::English, UnitSystem::Metric);
+        let lacks = |person: &str, skill: &str| {
+            let reason = Reason::new(NO_SIGN_OFF).about(&person.into());
+            reason.text("person", person).term("skill", skill)
+        };
+        let other = Reason::new("limit.trainee-within-reach").text("person", "Jude");
+        let said = words.reasons(&[
+            lacks("Jude", "skill.aerial-rescue"),
+            other.clone(),
+            lacks("Maren", "skill.rigging"),
+            lacks("Jude", "skill.stationary-rope"),
+        ]);
+        let jude = "Jude is not signed off: aerial rescue; stationary rope. ";
+        assert!(said[0].starts_with(jude), "{said:?}");
+        assert_eq!(said[1], words.reason(&other));
+        assert_eq!(said[2], words.reason(&lacks("Maren", "skill.rigging")));
+        assert_eq!(said.len(), 3);
+    }
 
     #[test]
     fn a_reason_is_worded_in_the_readers_units() {

@@ -147,7 +147,7 @@ impl Words {
         unit.shown(value)
     }
 
-    fn with_unit(
+    pub(super) fn with_unit(
         &self,
         unit: ShownUnit,
         shown: f64,

@@ -123,8 +123,8 @@ fn gaps(desk: &PaperDesk, judgement: &Judgement, most: usize) -> Vec<Rich> {
 
 fn said(desk: &PaperDesk, reasons: &[Reason]) -> Vec<Rich> {
     let mut said: Vec<Rich> = Vec::new();
-    for reason in reasons {
-        let words = Rich::from(desk.words.reason(reason));
+    for words in desk.words.reasons(reasons) {
+        let words = Rich::from(words);
         if !said.contains(&words) {
             said.push(words);
         }

@@ -42,7 +42,7 @@ fn reasons(desk: &PaperDesk, climbers: &[ClimberAnswer], wanted: bool) -> Vec<Ri
         .iter()
         .filter(|climber| wanted && !climber.may)
         .filter_map(|climber| {
-            let reason = desk.words.reason(climber.reasons.first()?);
+            let reason = desk.words.reasons(&climber.reasons).into_iter().next()?;
             let said = desk.words.say(
                 "sheet.who-not",
                 &[

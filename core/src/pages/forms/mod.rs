@@ -122,6 +122,7 @@ pub fn asks_of(command: CommandKind) -> &'static [Ask] {
         | C::WritePack
         | C::ReadPack
         | C::ImportSiteFile
-        | C::MakeBackup => &[],
+        | C::MakeBackup
+        | C::WriteDamaged => &[],
     }
 }

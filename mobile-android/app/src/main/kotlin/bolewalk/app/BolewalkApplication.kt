@@ -8,6 +8,7 @@ import bolewalk.app.device.phoneDevice
 import bolewalk.app.device.sweepLeftovers
 import bolewalk.app.field.BookKeeper
 import bolewalk.app.field.FieldModel
+import bolewalk.book.BookException
 import bolewalk.book.FieldBook
 import java.io.File
 import java.util.UUID
@@ -15,7 +16,7 @@ import kotlin.concurrent.thread
 
 /** Holds the one open field book of the phone. */
 open class BolewalkApplication : Application() {
-    val keeper: BookKeeper by lazy { BookKeeper(::languageTag, ::openBook) }
+    val keeper: BookKeeper by lazy { BookKeeper(::languageTag) { openBook().also(::meet) } }
 
     override fun onCreate() {
         super.onCreate()
@@ -27,6 +28,15 @@ open class BolewalkApplication : Application() {
         FieldBook.open(File(filesDir, "book").path, deviceName())
 
     private fun languageTag(): String = resources.configuration.locales[0].toLanguageTag()
+
+    /** A new book begins in the phone's language and units; where there is no room to keep them, it opens all the same. */
+    private fun meet(book: FieldBook) {
+        try {
+            book.meetPhone(languageTag())
+        } catch (_: BookException) {
+            return
+        }
+    }
 
     /** What the phone senses and reaches, for a window. */
     open fun deviceOf(activity: ComponentActivity, field: FieldModel): Device = phoneDevice(activity, field)

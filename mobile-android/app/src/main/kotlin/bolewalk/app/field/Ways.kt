@@ -60,6 +60,7 @@ fun wayOf(command: CommandKind): Way = when (command) {
     IMPORT_GROUND -> Way.BringIn { site, path -> importGround(site, path).words }
     READ_PACK -> Way.BringIn { _, path -> with(readPack(path)) { (listOf(words) + notices).joinToString("\n") } }
     MAKE_BACKUP -> Way.Backup
+    WRITE_DAMAGED -> written("damaged-field-book.zip") { _, path, _ -> writeDamaged(path) }
 }
 
 private fun written(name: String, write: FieldBook.(String, String, List<Entry>) -> Unit) = Way.Write(name) { site, path, chosen ->

@@ -124,8 +124,20 @@ fun OfferRow(offers: List<Offer>, hand: Hand) {
     offers.map { it.whyNot }.distinct().singleOrNull()?.takeIf { offers.size > 1 && offers.none(Offer::enabled) }?.let { why ->
         return Text(why, style = MaterialTheme.typography.bodySmall, color = LocalPalette.current.quietInk)
     }
-    FlowRow(horizontalArrangement = Arrangement.spacedBy(Spacing.apart), verticalArrangement = Arrangement.spacedBy(Spacing.apart)) {
-        offers.forEach { OfferButton(it, hand, weight = if (wayOf(it.command) == Way.Remove) Weight.QUIET else Weight.PLAIN) }
+    // What removes stands by itself, last and away from what a glove reaches for.
+    val (removing, others) = offers.partition { wayOf(it.command) == Way.Remove }
+    if (others.isNotEmpty()) {
+        FlowRow(horizontalArrangement = Arrangement.spacedBy(Spacing.apart), verticalArrangement = Arrangement.spacedBy(Spacing.apart)) {
+            others.forEach { OfferButton(it, hand) }
+        }
+    }
+    if (removing.isNotEmpty()) {
+        FlowRow(
+            Modifier.fillMaxWidth().padding(top = if (others.isEmpty()) 0.dp else Spacing.apart),
+            Arrangement.spacedBy(Spacing.apart, Alignment.End), Arrangement.spacedBy(Spacing.apart),
+        ) {
+            removing.forEach { OfferButton(it, hand, weight = Weight.QUIET) }
+        }
     }
 }
 

@@ -75,7 +75,7 @@ fun VerdictBar(page: Page?, hand: Hand) = when (page) {
     is Page.Tree -> Bar { WayRow(page.v1.judgement, hand) { VerdictWords(page.v1.verdict, page.v1.verdictWords, if (lettersAreLarge()) "" else page.v1.reason) } }
     is Page.Judgement -> Bar { VerdictWords(page.v1.verdict, page.v1.verdictWords, "") }
     is Page.Site -> Bar { WayRow(page.v1.handOver, hand) { Text(LocalWords.current.goHandOver, style = MaterialTheme.typography.titleSmall) } }
-    is Page.Aloft -> Bar { VerdictWords(page.v1.verdict, page.v1.verdictWords, "") }
+    is Page.Aloft -> Bar { VerdictWords(page.v1.verdict, page.v1.verdictWords, page.v1.reason) }
     null, is Page.Book, is Page.Settings, is Page.Codebook, is Page.RuleSet, is Page.People, is Page.Person, is Page.Gear,
     is Page.Finding, is Page.StemSection, is Page.Anchor, is Page.Compare, is Page.HandOver,
     -> Unit

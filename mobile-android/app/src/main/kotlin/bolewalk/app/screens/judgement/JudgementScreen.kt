@@ -15,6 +15,7 @@ import bolewalk.app.look.Sentences
 import bolewalk.app.screens.drawing
 import bolewalk.app.screens.Placed
 import bolewalk.app.screens.part
+import bolewalk.app.screens.records
 import bolewalk.book.DrawingAddress
 import bolewalk.book.JudgementPage
 import bolewalk.book.ScoreOfTree
@@ -29,12 +30,18 @@ fun LazyListScope.judgementPage(page: JudgementPage, hand: Hand, placed: Placed)
     part("stops") { Sentences(page.stops, FontWeight.SemiBold) }
     placed.heading(this, "gaps", page.gaps.isEmpty())
     part("gaps") { Sentences(page.gaps) }
+    placed.heading(this, "next_measurement", page.nextMeasurement == null)
+    records("next", listOfNotNull(page.nextMeasurement), hand)
     placed.heading(this, "refer_caps", page.referCaps.isEmpty())
     part("refer") { Sentences(page.referCaps, FontWeight.SemiBold) }
     placed.heading(this, "limits", page.limits.isEmpty())
     part("limits") { Sentences(page.limits) }
     placed.heading(this, "remarks", page.remarks.isEmpty())
     part("remarks") { Sentences(page.remarks) }
+    placed.heading(this, "score", page.score == null)
+    page.score?.let { part("score") { ScoreCard(it) } }
+    placed.heading(this, "signed", page.signed.isEmpty())
+    part("signed") { Sentences(page.signed) }
     placed.heading(this, "climbers", page.climbers.isEmpty())
     part("climbers") { Lines(page.climbers) }
     placed.heading(this, "lines", page.lines.isEmpty())
@@ -42,8 +49,6 @@ fun LazyListScope.judgementPage(page: JudgementPage, hand: Hand, placed: Placed)
     drawing(DrawingAddress.TreeZones(page.id), page, hand, "zones")
     placed.heading(this, "zones", page.zones.isEmpty())
     page.zones.forEachIndexed { index, zone -> item("zone.$index", "zone") { ZoneCard(zone) } }
-    page.score?.let { part("score") { ScoreCard(it) } }
-    part("next") { Sentences(listOf(page.nextMeasurement).filter { it.isNotEmpty() }) }
     placed.heading(this, "margins", page.margins.isEmpty())
     part("margins") { Lines(page.margins) }
     placed.heading(this, "cautions", page.cautions.isEmpty())
@@ -63,7 +68,9 @@ private fun ZoneCard(zone: ZoneOfTree) = Card {
 
 @Composable
 private fun ScoreCard(score: ScoreOfTree) = Card {
-    Text(score.words, style = MaterialTheme.typography.bodyMedium)
+    Text(score.words, style = MaterialTheme.typography.bodyLarge)
+    score.about.forEach { Text(it, style = MaterialTheme.typography.bodyMedium) }
+    Text(score.lost, style = MaterialTheme.typography.titleSmall)
     score.shares.forEach { LineText(it) }
 }
 

@@ -55,11 +55,11 @@ private fun TrainingCard(tag: String, words: String, state: TrainingState, detai
             Text(words, style = MaterialTheme.typography.titleMedium)
         }
         if (detail.isNotEmpty()) Text(detail, style = MaterialTheme.typography.bodyLarge, color = LocalPalette.current.quietInk)
+        OfferRow(offers, hand)
         signOffs.forEach {
             if (it.words != detail) RecordWords(it.words, it.detail)
             OfferRow(it.offers, hand)
         }
-        OfferRow(offers, hand)
     }
 
 private fun signOf(state: TrainingState): Sign? = when (state) {
