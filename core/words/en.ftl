@@ -1438,14 +1438,15 @@ page-dead-tree-help = No live leaves or buds anywhere; nobody knows how long it 
 page-size-up-to = up to { $height }
 page-size-over = over { $height }
 page-wall-at = { $wall } of sound wall on the { $side } side
-page-modulus-left = { $left } of the strength left
+page-modulus-left = weakest: { $low } to { $high } left
 page-sounded = { $count ->
     [one] sounded at one point
    *[other] sounded at { $count } points
 }
 page-section-at = Section at { $height }
 page-section-on = Section at { $height } · tree { $tag }
-page-weakest = Weakest toward the { $side }: { $left } of the strength left, at the readings so far
+page-weakest = Weakest toward the { $side } ({ $bearing }): about { $left } of the bending strength left, { $low } to { $high } by the readings so far
+page-opening-wide = opening { $width }
 page-weakest-open = Girth and a reading of the wall, or the mallet, show where it is weakest.
 page-anchor-judged = the judgment rests on it
 page-to-close-while = { $count ->
@@ -1753,6 +1754,8 @@ shell-go_on = Go on
 shell-close = Close
 shell-keep = Save
 shell-clear = Clear
+shell-draft_kept = What was entered before is still here. It is not kept yet.
+shell-start_anew = Start anew
 shell-answer_yes = Yes
 shell-answer_no = No
 shell-less = Less
@@ -1813,6 +1816,8 @@ shell-share = Share
 shell-no_app = No app on this phone takes this.
 shell-photo = Photo
 shell-drawing = Drawing
+shell-photo_large = Show it large
+shell-refused_marked = Not kept yet. To put right: { $count }
 shell-legend = What the signs mean
 
 # What a button says: `offer.<id of the command>`.
@@ -2300,6 +2305,8 @@ legend-accuracy = How well the position is known
 legend-me = You are here
 legend-entered = Entered now
 legend-target = Place people use
+legend-weakest = Weakest direction
+legend-opening = Opening in the stem
 plan-north = N
 
 # Site summary: what to close, move, guard.

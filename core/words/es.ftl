@@ -1465,14 +1465,15 @@ page-dead-tree-help = Ni hojas ni yemas vivas en ninguna parte; nadie sabe desde
 page-size-up-to = hasta { $height }
 page-size-over = más de { $height }
 page-wall-at = { $wall } de pared sana en el lado { $side }
-page-modulus-left = queda el { $left } de la resistencia
+page-modulus-left = lo más débil: queda del { $low } al { $high }
 page-sounded = { $count ->
     [one] golpeado en un punto
    *[other] golpeado en { $count } puntos
 }
 page-section-at = Sección a { $height }
 page-section-on = Sección a { $height } · árbol { $tag }
-page-weakest = Lo más débil hacia el { $side }: queda { $left } de la resistencia, con las lecturas hechas
+page-weakest = Lo más débil hacia el { $side } ({ $bearing }): queda cerca del { $left } de la resistencia a flexión, del { $low } al { $high } según las lecturas hechas
+page-opening-wide = abertura de { $width }
 page-weakest-open = Con el perímetro y una lectura de la pared, o con el mazo, se ve dónde es más débil.
 page-anchor-judged = la valoración se apoya en él
 page-to-close-while = { $count ->
@@ -1780,6 +1781,8 @@ shell-go_on = Continuar
 shell-close = Cerrar
 shell-keep = Guardar
 shell-clear = Vaciar
+shell-draft_kept = Lo anotado antes sigue aquí. Todavía no está guardado.
+shell-start_anew = Empezar de nuevo
 shell-answer_yes = Sí
 shell-answer_no = No
 shell-less = Menos
@@ -1840,6 +1843,8 @@ shell-share = Compartir
 shell-no_app = Ninguna aplicación de este teléfono lo admite.
 shell-photo = Foto
 shell-drawing = Dibujo
+shell-photo_large = Ver en grande
+shell-refused_marked = Aún no está guardado. Por corregir: { $count }
 shell-legend = Qué significan los signos
 
 # What a button says: `offer.<id of the command>`.
@@ -2327,6 +2332,8 @@ legend-accuracy = Precisión de la posición
 legend-me = Usted, ahora
 legend-entered = Lo que se anota ahora
 legend-target = Lugar que usa la gente
+legend-weakest = Dirección más débil
+legend-opening = Abertura en el fuste
 plan-north = N
 
 # Site summary: what to close, move, guard.

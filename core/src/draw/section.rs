@@ -1,6 +1,6 @@
 //! A stem section from above: bark, sound wood, decay, opening, readings and the weakest direction.
 
-use super::drawing::{PointSymbol, Spot, StyleRole};
+use super::drawing::{LegendLine, PointSymbol, Spot, StyleRole};
 use super::easel::Easel;
 use super::frame::{BarUnit, DrawnFrame, TextWidth, frame_extent, symbol_extent};
 use super::labels::{LabelGround, LabelWish, PlacedLabels, place_labels};
@@ -27,6 +27,8 @@ pub struct SectionInput {
     pub openings: Vec<WallOpening>,
     /// Where the section is weakest against bending, with the words beside the arrow.
     pub weakest: Option<WeakestMark>,
+    /// The lines of the legend, in order.
+    pub legend: Vec<LegendLine>,
     /// The letter for north.
     pub north: String,
     /// The reader's unit for the scale bar.
@@ -99,7 +101,7 @@ pub fn section(input: &SectionInput, frame: &DrawnFrame, width: TextWidth) -> La
     let placed = label(&easel, input, &wishes, radius_m);
     easel.marks.extend(placed.marks);
     LaidOut {
-        drawing: easel.finish(&input.described, Vec::new()),
+        drawing: easel.finish(&input.described, input.legend.clone()),
         unlabelled: placed.left_out,
         led: placed.led as u32,
     }

@@ -1,8 +1,10 @@
 //! What a command would record, said while the readings come in; nothing is written.
 
 use super::entries::Entered;
+use super::fill::new_record;
 use super::inner::Inner;
 use super::measuring::{Measuring, Taken};
+use crate::draw::Drawing;
 use crate::error::BookError;
 use crate::pages::{CommandKind, Entry, girth_words, height_words, lean_words};
 use crate::record::{Fault, Id};
@@ -17,6 +19,9 @@ pub struct Rehearsal {
     pub open: Vec<OpenInput>,
     /// Whether the command could be given as it is.
     pub ready: bool,
+    /// What it would look like, where there is something to draw: a stem section with the reading
+    /// that is being taken.
+    pub drawing: Option<Drawing>,
 }
 
 /// An input that is missing or does not fit.
@@ -57,6 +62,16 @@ impl Inner {
             }
         }
         let mut said = String::new();
+        let mut drawing = None;
+        if command == CommandKind::ReadWall {
+            faults.extend(self.wall_fault(about, &entered)?);
+            let reading = faults
+                .is_empty()
+                .then(|| new_record(&entered))
+                .transpose()?;
+            let seen = self.wall_seen(about, reading)?;
+            (said, drawing) = (seen.words, seen.drawing);
+        }
         let rules = self.rules_around(about)?;
         let measuring = Measuring {
             rules: &rules,
@@ -64,7 +79,8 @@ impl Inner {
         };
         if faults.is_empty() {
             match measuring.taken(command, &entered) {
-                Ok(taken) => said = in_words(&words, &taken),
+                Ok(taken) if said.is_empty() => said = in_words(&words, &taken),
+                Ok(_) => {}
                 Err(fault) => faults.push(fault),
             }
         }
@@ -74,6 +90,7 @@ impl Inner {
             words: said,
             ready: faults.is_empty(),
             open: faults.iter().map(|fault| open(&words, fault)).collect(),
+            drawing,
         })
     }
 }

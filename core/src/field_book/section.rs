@@ -4,7 +4,9 @@ use super::act::Outcome;
 use super::entries::Entered;
 use super::fill::defect;
 use super::inner::Inner;
+use super::records::unknown;
 use crate::error::BookError;
+use crate::pages::{SectionSeen, section_seen};
 use crate::record::{Fault, Id, MalletSound, Noun, ShellReading, StemSection};
 
 /// The inputs of the mallet clock, from north clockwise.
@@ -48,28 +50,59 @@ impl Inner {
         self.change(Noun::StemSection, id, &before, &after)
     }
 
-    pub(super) fn act_read_wall(
+    /// A section with the reading that is being taken, once it is whole; before, as it stands.
+    pub(super) fn wall_seen(
         &mut self,
         section: &Id,
-        entered: Entered,
-    ) -> Result<Outcome, BookError> {
+        reading: Option<ShellReading>,
+    ) -> Result<SectionSeen, BookError> {
+        let site = self.site_of(Noun::StemSection, section)?;
+        self.on_site(&site, None, |desk, judged| {
+            let site = &judged.loaded.file.site;
+            let looks = site.trees.iter().flat_map(|tree| &tree.inspections);
+            let known = looks
+                .flat_map(|look| &look.sections)
+                .find(|one| one.id == *section)
+                .ok_or_else(|| unknown(Noun::StemSection, section))?;
+            let mut known = known.clone();
+            known.readings.extend(reading);
+            Ok(section_seen(desk, site, &known))
+        })
+    }
+
+    /// The fault of a wall that would be thicker than the stem's half.
+    pub(super) fn wall_fault(
+        &self,
+        section: &Id,
+        entered: &Entered,
+    ) -> Result<Option<Fault>, BookError> {
         let known: StemSection = self.record(Noun::StemSection, section)?;
         let radius_cm = match (known.girth_cm, known.diameter_cm) {
             (Some(girth_cm), _) => Some(girth_cm / std::f64::consts::TAU),
             (None, Some(diameter_cm)) => Some(diameter_cm / 2.0),
             (None, None) => None,
         };
-        if let (Some(radius_cm), Some(shell_cm)) = (radius_cm, entered.number("reading.shell"))
-            && shell_cm > radius_cm
-        {
-            let words = self.settings.words();
-            let said = |cm| words.number(cm, crate::record::Quantity::LengthCm);
-            let fault = Fault::new(
-                "fault.wall-beyond-middle",
-                "reading.shell",
-                said(shell_cm),
-                said(radius_cm),
-            );
+        let read = radius_cm.zip(entered.number("reading.shell"));
+        Ok(read
+            .filter(|(radius_cm, shell_cm)| shell_cm > radius_cm)
+            .map(|(radius_cm, shell_cm)| {
+                let words = self.settings.words();
+                let said = |cm| words.number(cm, crate::record::Quantity::LengthCm);
+                Fault::new(
+                    "fault.wall-beyond-middle",
+                    "reading.shell",
+                    said(shell_cm),
+                    said(radius_cm),
+                )
+            }))
+    }
+
+    pub(super) fn act_read_wall(
+        &mut self,
+        section: &Id,
+        entered: Entered,
+    ) -> Result<Outcome, BookError> {
+        if let Some(fault) = self.wall_fault(section, &entered)? {
             return Err(BookError::refused(fault));
         }
         self.make_entered::<ShellReading>(Noun::ShellReading, Some(section), entered)

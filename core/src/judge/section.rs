@@ -5,6 +5,7 @@
 //! how little they say about the walls between ([`shell`]).
 
 pub mod formulas;
+pub mod left;
 pub mod properties;
 mod readings;
 pub mod ring;
@@ -15,6 +16,8 @@ pub use formulas::{
     coder_loss_pct, minimum_shell_cm, opening_deg, opening_ratio, shell_ratio,
     smiley_fraedrich_loss_pct, solid_inertia_cm4, solid_modulus_cm3, wagener_loss_pct,
 };
+pub use left::StrengthLeft;
+pub(crate) use left::{wall_stream, walls_stream};
 pub use properties::RingProperties;
 pub use ring::{Opened, Ring};
 pub use run::{BearingLength, Run};

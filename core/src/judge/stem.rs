@@ -11,7 +11,7 @@ use super::anchor::SharedInputs;
 use super::inputs::{Inputs, Lot, Values};
 use super::plan_case::PlanCase;
 use super::rules::{Rule, RuleSet};
-use super::section::{Shell, ShellFormulas, solid_modulus_cm3};
+use super::section::{Shell, ShellFormulas, solid_modulus_cm3, wall_stream, walls_stream};
 use super::spread::{girth_cv, height_cv, lean_se_deg};
 use super::statics::{rope_system_factor, weight_kn};
 use super::stem_load::{StemAbove, diameter_by_taper_cm, stress_mpa};
@@ -362,12 +362,12 @@ impl<'a> StemModel<'a> {
 impl ShellInputs {
     fn of(shell: &Shell, key: &str, inputs: &mut Inputs) -> Self {
         let points = (0..shell.points.len())
-            .map(|place| inputs.add(&format!("section.{key}.wall.{place}"), Lot::Bare))
+            .map(|place| inputs.add(&wall_stream(key, place), Lot::Bare))
             .collect();
         ShellInputs {
             shell: shell.clone(),
             points,
-            between: inputs.add(&format!("section.{key}.walls"), Lot::Bare),
+            between: inputs.add(&walls_stream(key), Lot::Bare),
         }
     }
 }

@@ -8,15 +8,11 @@ use super::headings::PageHeading;
 use super::line::{PageLine, PageRecord};
 use super::offer::Offer;
 use super::page::PageAddress;
+use super::section_left::weakest_words;
 use super::tree_records::reading_record;
 use super::walk::chosen;
-use crate::judge::section::{RingProperties, Shell};
-use crate::judge::wood::GreenWood;
-use crate::record::{Id, MalletSound, Quantity, Site, StemSection, Tree};
+use crate::record::{Id, MalletSound, Quantity, Site, StemSection};
 use crate::words::Said;
-
-/// Rim points of the ring worked out for a page.
-const RIM_POINTS: u32 = 72;
 
 /// The points of the mallet clock, from north clockwise.
 const CLOCK: [(&str, f64); 8] = [
@@ -94,7 +90,7 @@ pub fn stem_section_page(desk: &PageDesk, site: &Site, id: &Id) -> Option<StemSe
         drawing: DrawingAddress::SectionThrough {
             section: id.clone(),
         },
-        weakest: weakest_words(desk, tree, section),
+        weakest: weakest_words(desk, site, section),
         lines: lines(desk, section),
         clock: clock(desk, section),
         readings: readings
@@ -104,33 +100,6 @@ pub fn stem_section_page(desk: &PageDesk, site: &Site, id: &Id) -> Option<StemSe
         offers: offers(desk, site, section),
         headings: Vec::new(),
     })
-}
-
-/// The ring that the readings so far describe, in its weakest direction; nothing while there is none.
-pub(super) fn ring_of(
-    desk: &PageDesk,
-    tree: &Tree,
-    section: &StemSection,
-) -> Option<RingProperties> {
-    let wood = GreenWood::of(tree.species.as_deref(), &desk.rules);
-    let shell = Shell::of(section, &wood, &desk.rules)?;
-    Some(shell.central_ring()?.properties(RIM_POINTS))
-}
-
-fn weakest_words(desk: &PageDesk, tree: &Tree, section: &StemSection) -> String {
-    match ring_of(desk, tree, section) {
-        Some(ring) => desk.words.say(
-            "page.weakest",
-            &[
-                ("side", Said::Text(&desk.words.side(ring.weakest_point_deg))),
-                (
-                    "left",
-                    Said::Number(ring.modulus_left_pct, Quantity::Percent),
-                ),
-            ],
-        ),
-        None => desk.say("page.weakest-open"),
-    }
 }
 
 fn lines(desk: &PageDesk, section: &StemSection) -> Vec<PageLine> {

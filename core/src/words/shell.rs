@@ -54,6 +54,10 @@ shell_words! {
     keep,
     /// Empties an input.
     clear,
+    /// A form opened again with what was entered before.
+    draft_kept,
+    /// Lets go of what was entered before.
+    start_anew,
     /// The answer yes.
     answer_yes,
     /// The answer no.
@@ -174,6 +178,10 @@ shell_words! {
     photo,
     /// What a screen reader calls a drawing before its own words.
     drawing,
+    /// What a screen reader says that a tap on a photo does.
+    photo_large,
+    /// How many inputs of a form are marked as wrong: `{$count}`.
+    refused_marked,
     /// Shows or hides what the signs of a drawing mean.
     legend,
 }

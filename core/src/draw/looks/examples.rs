@@ -244,6 +244,7 @@ pub fn stem_section() -> SectionInput {
             bearing_deg: 38.0,
             words: "weakest towards NE".into(),
         }),
+        legend: Vec::new(),
         north: "N".into(),
         bar_unit: BarUnit {
             sign: "cm".into(),

@@ -165,6 +165,7 @@ fn drawn(
             .map(|opening| gap(opening, radius_cm))
             .collect(),
         weakest: None,
+        legend: Vec::new(),
         north: desk.say("plan.north"),
         bar_unit: bar_unit(desk),
     };

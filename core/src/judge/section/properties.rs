@@ -54,12 +54,7 @@ impl Ring {
         let points = points.max(8);
         let sums = self.sums(points);
         let rim = self.rim(points);
-        let solid = Ring {
-            outer: self.outer.clone(),
-            wall: self.outer.clone(),
-            core: None,
-            opening: None,
-        };
+        let solid = self.solid();
         let (solid_sums, solid_rim) = (solid.sums(points), solid.rim(points));
         let (solid_modulus, _) = weakest_modulus(&solid_sums, &solid_rim);
         let (modulus, weakest_point_deg) = weakest_modulus(&sums, &rim);
@@ -77,6 +72,26 @@ impl Ring {
             weakest_point_deg,
             modulus_left_pct: share_pct(modulus, solid_modulus),
             steady_left_pct: share_pct(steady, solid_steady),
+        }
+    }
+
+    /// Section modulus left in the weakest direction, in percent of the same stem when solid:
+    /// [`RingProperties::modulus_left_pct`] alone, for samples.
+    pub fn modulus_left_pct(&self, points: u32) -> f64 {
+        let points = points.max(8);
+        let solid = self.solid();
+        let (kept, _) = weakest_modulus(&self.sums(points), &self.rim(points));
+        let (whole, _) = weakest_modulus(&solid.sums(points), &solid.rim(points));
+        share_pct(kept, whole)
+    }
+
+    /// The same stem without decay.
+    fn solid(&self) -> Ring {
+        Ring {
+            outer: self.outer.clone(),
+            wall: self.outer.clone(),
+            core: None,
+            opening: None,
         }
     }
 

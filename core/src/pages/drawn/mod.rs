@@ -18,7 +18,7 @@ use serde::{Deserialize, Serialize};
 
 use super::desk::PageDesk;
 use crate::draw::{BarUnit, Drawing, DrawnFrame, estimated_width_pt, part_drawing};
-use crate::record::{Id, Quantity, TreePart};
+use crate::record::{Id, Quantity, Site, StemSection, TreePart};
 use crate::words::UnitSystem;
 
 /// Which drawing.
@@ -139,4 +139,17 @@ pub fn drawing_of(desk: &PageDesk, which: &DrawingAddress, size: DrawnSize) -> O
             Some(part_drawing(*part, &desk.words.label_of(part)))
         }
     }
+}
+
+/// A stem section, also one with a reading that is not kept yet, as small as it is drawn.
+pub(super) fn section_at_hand(
+    desk: &PageDesk,
+    site: &Site,
+    section: &StemSection,
+) -> Option<Drawing> {
+    let size = DrawnSize {
+        zoom: 0,
+        letters_pct: *LETTERS_PCT.start(),
+    };
+    section::drawing_of_section(desk, site, section, &frame(size))
 }

@@ -1,21 +1,33 @@
 //! A stem section with its readings of the wall.
 
 use super::{bar_unit, width};
-use crate::draw::{Drawing, DrawnFrame, SectionInput, WallMark, WallOpening, WeakestMark, section};
+use crate::draw::{
+    Drawing, DrawnFrame, LegendLine, PointSymbol, SectionInput, StyleRole, WallMark, WallOpening,
+    section,
+};
 use crate::pages::desk::PageDesk;
-use crate::pages::stem_section::ring_of;
+use crate::pages::section_left::weakest_mark;
 use crate::record::{Id, Quantity, Site, StemSection};
 use crate::words::Said;
 
 /// The section; nothing while its size is not known.
 pub(super) fn section_through(desk: &PageDesk, id: &Id, frame: &DrawnFrame) -> Option<Drawing> {
     let (site, _) = desk.site?;
-    let known = section_of(site, id)?;
+    drawing_of_section(desk, site, section_of(site, id)?, frame)
+}
+
+/// A section of a site, or the same with readings that are not kept yet.
+pub(super) fn drawing_of_section(
+    desk: &PageDesk,
+    site: &Site,
+    known: &StemSection,
+    frame: &DrawnFrame,
+) -> Option<Drawing> {
     let girth_cm = known
         .girth_cm
         .or_else(|| known.diameter_cm.map(|cm| cm * std::f64::consts::PI))?;
     let height = desk.words.number(known.height_m, Quantity::LengthM);
-    let input = SectionInput {
+    let mut input = SectionInput {
         described: desk
             .words
             .say("page.section-at", &[("height", Said::Text(&height))]),
@@ -38,29 +50,38 @@ pub(super) fn section_through(desk: &PageDesk, id: &Id, frame: &DrawnFrame) -> O
             .iter()
             .map(|at| opening(desk, at, girth_cm))
             .collect(),
-        weakest: weakest(desk, site, known),
+        weakest: weakest_mark(desk, site, known),
+        legend: Vec::new(),
         north: desk.say("plan.north"),
         bar_unit: bar_unit(desk, Quantity::LengthCm),
     };
+    input.legend = legend(desk, &input);
     Some(section(&input, frame, &width).drawing)
 }
 
-/// The weakest direction that the readings so far speak for.
-fn weakest(desk: &PageDesk, site: &Site, section: &StemSection) -> Option<WeakestMark> {
-    let mut trees = site.trees.iter();
-    let tree = trees.find(|tree| {
-        let mut sections = tree.inspections.iter().flat_map(|look| &look.sections);
-        sections.any(|one| one.id == section.id)
-    })?;
-    let ring = ring_of(desk, tree, section)?;
-    let left = [(
-        "left",
-        Said::Number(ring.modulus_left_pct, Quantity::Percent),
-    )];
-    Some(WeakestMark {
-        bearing_deg: ring.weakest_point_deg,
-        words: desk.words.say("page.modulus-left", &left),
-    })
+/// What stands for the weakest direction and for an opening: both are drawn on the rim.
+fn legend(desk: &PageDesk, input: &SectionInput) -> Vec<LegendLine> {
+    let arrow = (
+        input.weakest.is_some(),
+        StyleRole::WeakestDirection,
+        Some(PointSymbol::Arrow),
+        "legend.weakest",
+    );
+    let gap = (
+        !input.openings.is_empty(),
+        StyleRole::Opening,
+        None,
+        "legend.opening",
+    );
+    [arrow, gap]
+        .into_iter()
+        .filter(|(there, ..)| *there)
+        .map(|(_, role, symbol, key)| LegendLine {
+            role,
+            symbol,
+            words: desk.say(key),
+        })
+        .collect()
 }
 
 /// The section of this id.
@@ -76,6 +97,9 @@ fn opening(desk: &PageDesk, at: &crate::record::Opening, girth_cm: f64) -> WallO
     WallOpening {
         from_bearing_deg: at.bearing_deg - half_deg,
         to_bearing_deg: at.bearing_deg + half_deg,
-        words: desk.words.number(at.width_cm, Quantity::LengthCm),
+        words: desk.words.say(
+            "page.opening-wide",
+            &[("width", Said::Number(at.width_cm, Quantity::LengthCm))],
+        ),
     }
 }

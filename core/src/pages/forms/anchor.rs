@@ -9,7 +9,6 @@ use crate::record::{
 pub(super) const ANCHOR: &[Ask] = &[
     Ask::of("anchor.name", "name", AskKind::Text(60)),
     Ask::of("anchor.height", "height_m", AskKind::Number(&AT_HEIGHT_M)),
-    Ask::of("anchor.height_se", "height_se_m", AskKind::Number(&SE_M)),
     Ask::of(
         "anchor.diameter",
         "diameter_cm",
@@ -48,6 +47,7 @@ pub(super) const ANCHOR: &[Ask] = &[
     Ask::of("anchor.union", "union", AskKind::Choice("union-form")),
     Ask::of("anchor.state", "state", AskKind::Choice("anchor-state")),
     Ask::of("anchor.note", "note", AskKind::Text(2000)),
+    Ask::of("anchor.height_se", "height_se_m", AskKind::Number(&SE_M)),
 ];
 
 pub(super) const TEST: &[Ask] = &[

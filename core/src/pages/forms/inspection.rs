@@ -26,7 +26,6 @@ pub(super) const MEASURES: &[Ask] = &[
         "height.method",
         AskKind::Choice("height-method"),
     ),
-    Ask::of("tree.height_se", "height.se_m", AskKind::Number(&SE_M)),
     GIRTH,
     GIRTH_METHOD,
     GIRTH_AT,
@@ -65,6 +64,7 @@ pub(super) const MEASURES: &[Ask] = &[
     BASE_WEST,
     Ask::of("inspection.note", "note", AskKind::Text(4000)),
     Ask::of("inspection.next_look", "next_look", AskKind::OnDay),
+    Ask::of("tree.height_se", "height.se_m", AskKind::Number(&SE_M)),
 ];
 
 pub(super) const LOOK: &[Ask] = &[

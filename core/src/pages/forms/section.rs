@@ -50,10 +50,10 @@ pub(super) const READING: &[Ask] = &[
     ),
     Ask::needed("reading.shell", "shell_cm", AskKind::Number(&SHELL_CM)),
     Ask::of("reading.method", "method", AskKind::Choice("shell-method")),
-    Ask::of("reading.se", "se_cm", AskKind::Number(&SE_CM)),
     Ask::of(
         "reading.drill_angle",
         "drill_angle_deg",
         AskKind::Angle(&DRILL_ANGLE_DEG),
     ),
+    Ask::of("reading.se", "se_cm", AskKind::Number(&SE_CM)),
 ];
