@@ -90,6 +90,8 @@ class JourneyWalker(private val walk: Walk, private val journey: Journey) {
             check(asksNothing) { "$offer opened no form: ${walk.state.said?.words}" }
             return
         }
+        // A step says all that it enters, whatever was left in the form before.
+        if (walk.state.form?.fromBefore == true) walk.tap("form.start_anew")
         step.enter.forEach { (input, value) -> enter(inputOf(input), value) }
         step.sense.forEach(::sense)
         walk.tap(hasTestTag("form.confirm"), times)

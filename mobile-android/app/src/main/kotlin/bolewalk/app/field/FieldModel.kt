@@ -28,7 +28,7 @@ import kotlinx.coroutines.launch
 class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, private val papers: Papers) : ViewModel() {
     private val kept = Kept(saved)
     private val now = MutableStateFlow(
-        FieldState(kept.way, keeper.wordsBefore(), handedIn = kept.handedIn, form = kept.offer?.let { FilledOffer(it, kept.draft) }),
+        FieldState(kept.way, keeper.wordsBefore(), handedIn = kept.handedIn, form = kept.offer?.let { reopened(it, kept.draft) }),
     )
     val state: StateFlow<FieldState> = now.asStateFlow()
 
@@ -41,6 +41,7 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
 
     init {
         refresh()
+        rehearse()
     }
 
     /** Goes to a page. On the way back from it the present one comes again. */
@@ -99,13 +100,17 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
         when {
             !offer.enabled -> say(offer.whyNot, refused = true)
             offer.inputs.isEmpty() || covers(offer, entered) -> carryOut(FilledOffer(offer, entered))
-            else -> fill(FilledOffer(offer, entered))
+            else -> fill(reopened(offer, kept.laidAside(placeOf(offer)) + entered).copy(given = entered))
         }
     }
 
     /** Whether a tile said everything that the command asks for. */
     private fun covers(offer: Offer, entered: Map<String, EntryValue>) =
         entered.isNotEmpty() && offer.inputs.all { !it.needed || it.id in entered }
+
+    /** The form of an offer; it says so where something was entered into it before it was left. */
+    private fun reopened(offer: Offer, draft: Map<String, EntryValue>) =
+        FilledOffer(offer, draft, fromBefore = kept.laidAside(placeOf(offer)).isNotEmpty())
 
     /** Opens the form of an offer with what a tile already said. */
     private fun fill(form: FilledOffer) {
@@ -133,15 +138,28 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
         if (wayOf(form.offer.command) !is Way.Make && wayOf(form.offer.command) !is Way.Change) return@launch
         val answer = keeper.ask { rehearse(form.offer.command, form.offer.about, form.entries()) }
         if (number != rehearsed || answer !is Answer.Given) return@launch
-        now.update { state -> state.copy(form = state.form?.copy(rehearsed = answer.value.words)) }
+        now.update { state -> state.copy(form = state.form?.copy(rehearsed = answer.value)) }
     }
 
     fun confirm() {
         now.value.form?.let(::carryOut)
     }
 
-    /** Closes the form; what was entered is let go. */
+    /** Lets go of what was entered, with the photos that nobody kept. */
+    fun startAnew() {
+        val form = now.value.form ?: return
+        form.draft.values.forEach { if (it is EntryValue.PhotoFile) File(it.path).delete() }
+        kept.layAside(placeOf(form.offer), emptyMap())
+        fill(FilledOffer(form.offer, form.given, given = form.given, anew = form.anew + 1))
+    }
+
+    /** Closes the form; what was entered by hand lies aside until it is opened again. */
     fun close() {
+        now.value.form?.let { kept.layAside(placeOf(it.offer), it.byHand) }
+        leave()
+    }
+
+    private fun leave() {
         kept.offer = null
         kept.draft = emptyMap()
         kept.awaited = null
@@ -155,7 +173,8 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
             is Way.Write -> {
                 val path = papers.path(way.name)
                 val chosen = form.entries()
-                close()
+                kept.layAside(placeOf(form.offer), emptyMap())
+                leave()
                 work({ way.write(this, offer.about, path, chosen) ?: words.written }) { words ->
                     now.update { it.copy(said = Said(words, refused = false), written = path) }
                 }
@@ -171,7 +190,8 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
         when (val answer = keeper.ask { act(offer.command, offer.about, form.entries(), offer.token) }) {
             is Answer.Given -> {
                 val done = answer.value
-                if (now.value.form?.offer?.token == offer.token) close()
+                if (now.value.form?.offer?.token == offer.token) leave()
+                kept.layAside(placeOf(form.offer), emptyMap())
                 // What was made is opened, once, however often the button was tapped.
                 done.goTo?.let { to -> if (now.value.way.none { it.leadsWhere(to) }) lead(now.value.way + to) }
                 say(done.words, refused = false)

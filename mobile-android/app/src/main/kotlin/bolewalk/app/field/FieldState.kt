@@ -8,6 +8,7 @@ import bolewalk.book.Offer
 import bolewalk.book.OfferedInput
 import bolewalk.book.Page
 import bolewalk.book.PageAddress
+import bolewalk.book.Rehearsal
 import bolewalk.book.ShellWords
 import bolewalk.book.Theme
 
@@ -54,15 +55,28 @@ data class Reader(
     val language: String? = null,
 )
 
+/** The same form of the same record, whenever it is offered. */
+fun placeOf(offer: Offer): String = offer.id + " " + offer.about
+
 /** An offer with what the person has entered so far. */
 data class FilledOffer(
     val offer: Offer,
     val draft: Map<String, EntryValue> = emptyMap(),
+    /** What the tile that opened the form already said. */
+    val given: Map<String, EntryValue> = emptyMap(),
+    /** Whether it shows what was entered when it was open before. */
+    val fromBefore: Boolean = false,
+    /** How often it was started anew. */
+    val anew: Int = 0,
     /** What is wrong, by input. */
     val faults: Map<String, String> = emptyMap(),
-    /** What would be recorded as it stands, in the core's words. */
-    val rehearsed: String = "",
+    /** What would be recorded as it stands, and what is missing for it. */
+    val rehearsed: Rehearsal? = null,
 ) {
+    /** What a person entered, worth keeping when the form is left: not what a tile said or a sense came to by itself. */
+    val byHand: Map<String, EntryValue>
+        get() = if (draft.any { (input, value) -> given[input] != value && value !is EntryValue.Fixes }) draft else emptyMap()
+
     /** What an input shows: what was entered, else what is there now. */
     fun shown(input: OfferedInput): EntryValue? = draft[input.id] ?: input.current
 

@@ -33,6 +33,25 @@ class Kept(private val saved: SavedStateHandle) {
         get() = all(DRAFT, FfiConverterTypeEntry).associate { it.input to it.value }
         set(draft) = keep(DRAFT, draft.map { (input, value) -> Entry(input, value) }, FfiConverterTypeEntry)
 
+    /** What was entered into forms that were left, by [placeOf], the last left last. */
+    private var places: List<String>
+        get() = saved.get<Array<String>>(PLACES).orEmpty().toList()
+        set(places) {
+            saved[PLACES] = places.toTypedArray()
+        }
+
+    fun laidAside(place: String): Map<String, EntryValue> =
+        all(LAID + place, FfiConverterTypeEntry).associate { it.input to it.value }
+
+    /** Lays a draft aside; nothing of it where it is empty. The saved state has little room: of many, the oldest go. */
+    fun layAside(place: String, draft: Map<String, EntryValue>) {
+        val others = places - place
+        val kept = if (draft.isEmpty()) others else (others + place).takeLast(MOST_LAID)
+        (places + place - kept.toSet()).forEach { saved.remove<ByteArray>(LAID + it) }
+        if (draft.isNotEmpty()) keep(LAID + place, draft.map { (input, value) -> Entry(input, value) }, FfiConverterTypeEntry)
+        places = kept
+    }
+
     /** What waits for a file that another app gives. */
     var awaited: Awaited?
         get() {
@@ -73,6 +92,9 @@ class Kept(private val saved: SavedStateHandle) {
         const val WAY = "way"
         const val OFFER = "offer"
         const val DRAFT = "draft"
+        const val PLACES = "laid aside"
+        const val LAID = "laid aside: "
+        const val MOST_LAID = 30
         const val AWAITED = "awaited"
         const val HANDED_IN = "handed in"
     }

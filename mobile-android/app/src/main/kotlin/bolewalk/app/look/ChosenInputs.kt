@@ -56,11 +56,13 @@ private fun Searched(input: OfferedInput, choices: List<OfferedChoice>, chosen: 
 @Composable
 internal fun SearchInput(input: OfferedInput, kind: InputKind.Search, shown: EntryValue?, enter: (EntryValue?) -> Unit) {
     val form = LocalForm.current
-    var letters by rememberSaveable(input.id) { mutableStateOf(kind.chosen) }
+    val chosen = (shown as? EntryValue.Choice)?.id
+    var letters by rememberSaveable(input.id) {
+        mutableStateOf((shown as? EntryValue.Words)?.text ?: kind.first.find { it.id == chosen }?.words ?: kind.chosen)
+    }
     val found by produceState(kind.first, letters) {
         value = if (letters.isBlank() || letters == kind.chosen) kind.first else form.suggest(input.id, letters)
     }
-    val chosen = (shown as? EntryValue.Choice)?.id
     Typed(input, letters, KeyboardOptions.Default, Modifier.fillMaxWidth()) {
         letters = it
         enter(if (it.isBlank()) EntryValue.Choice("") else EntryValue.Words(it))

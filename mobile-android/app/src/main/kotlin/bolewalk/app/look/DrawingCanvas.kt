@@ -3,11 +3,14 @@ package bolewalk.app.look
 import androidx.compose.foundation.Canvas
 import androidx.compose.foundation.background
 import androidx.compose.foundation.layout.Arrangement
+import androidx.compose.foundation.layout.Box
 import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.Row
 import androidx.compose.foundation.layout.aspectRatio
 import androidx.compose.foundation.layout.fillMaxWidth
+import androidx.compose.foundation.layout.padding
 import androidx.compose.foundation.layout.size
+import androidx.compose.foundation.layout.widthIn
 import androidx.compose.material3.MaterialTheme
 import androidx.compose.material3.Text
 import androidx.compose.runtime.Composable
@@ -19,12 +22,15 @@ import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.draw.clipToBounds
 import androidx.compose.ui.geometry.Offset
+import androidx.compose.ui.geometry.Rect
 import androidx.compose.ui.graphics.Path
 import androidx.compose.ui.graphics.PathEffect
 import androidx.compose.ui.graphics.PathFillType
 import androidx.compose.ui.graphics.drawscope.DrawScope
 import androidx.compose.ui.graphics.drawscope.Fill
 import androidx.compose.ui.graphics.drawscope.Stroke
+import androidx.compose.ui.graphics.drawscope.clipPath
+import androidx.compose.ui.graphics.drawscope.clipRect
 import androidx.compose.ui.graphics.drawscope.rotate
 import androidx.compose.ui.platform.testTag
 import androidx.compose.ui.semantics.Role
@@ -74,6 +80,14 @@ private fun Legend(lines: List<LegendLine>, tag: String, palette: Palette, shape
     if (shown) lines.forEach { LegendRow(it, palette, shapes) }
 }
 
+/** A drawing that leaves room for what stands under it: without its legend, and never higher than a third of a screen. */
+@Composable
+fun SmallDrawing(drawing: Drawing, tag: String) = Box(Modifier.fillMaxWidth().padding(bottom = Spacing.apart), Alignment.TopCenter) {
+    Box(Modifier.widthIn(max = SMALL)) { DrawingCanvas(drawing.copy(legend = emptyList()), tag) }
+}
+
+private val SMALL = 280.dp
+
 /** Metres of the drawing to pixels of the screen: whole, in the middle. */
 private class Ground(private val extent: DrawnExtent, scope: DrawScope) {
     val pixelsPerMetre = minOf(scope.size.width / (extent.rightM - extent.leftM), scope.size.height / (extent.topM - extent.bottomM))
@@ -92,6 +106,7 @@ private fun DrawScope.draw(mark: DrawnMark, ground: Ground, palette: Palette, sh
             val style = styleOf(mark.role, palette)
             val path = pathOf(mark.rings.map { ring -> ring.map(ground::at) }, closed = true)
             style.fill?.let { drawPath(path, it) }
+            if (style.hatched) clipPath(path) { hatch(path.getBounds(), style) }
             drawPath(path, style.ink, style = strokeOf(style))
         }
         is DrawnMark.Polyline -> {
@@ -112,6 +127,16 @@ private fun DrawScope.draw(mark: DrawnMark, ground: Ground, palette: Palette, sh
         is DrawnMark.Written -> write(mark.text, styleOf(mark.role, palette), ground, palette, measurer)
     }
 }
+
+private fun DrawScope.hatch(at: Rect, style: RoleStyle) {
+    var x = at.left - at.height
+    while (x < at.right) {
+        drawLine(style.ink, Offset(x, at.bottom), Offset(x + at.height, at.top), 1.dp.toPx())
+        x += HATCH.toPx()
+    }
+}
+
+private val HATCH = 5.dp
 
 private fun DrawScope.strokeOf(style: RoleStyle) = Stroke(
     style.width.dp.toPx(),
@@ -160,6 +185,7 @@ private fun LegendRow(line: LegendLine, palette: Palette, shapes: Map<PointSymbo
                 shape != null -> drawShape(shape, center, size.height, style)
                 style.fill != null -> {
                     drawRect(style.fill)
+                    if (style.hatched) clipRect { hatch(Rect(Offset.Zero, size), style) }
                     drawRect(style.ink, style = strokeOf(style))
                 }
                 else -> drawLine(style.ink, Offset(0f, center.y), Offset(size.width, center.y), style.width.dp.toPx(), pathEffect = strokeOf(style).pathEffect)

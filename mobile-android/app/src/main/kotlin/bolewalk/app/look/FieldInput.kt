@@ -21,7 +21,7 @@ fun FieldInput(input: OfferedInput, shown: EntryValue?, fault: String?, enter: (
     Arrangement.spacedBy(Spacing.apart),
 ) {
     val palette = LocalPalette.current
-    val label = if (input.needed) input.words + " · " + LocalWords.current.needed else input.words
+    val label = if (input.needed && !stands(shown)) input.words + " · " + LocalWords.current.needed else input.words
     Text(label, style = MaterialTheme.typography.titleSmall)
     if (input.help.isNotEmpty()) Text(input.help, style = MaterialTheme.typography.bodySmall, color = palette.quietInk)
     when (val kind = input.kind) {
@@ -39,6 +39,18 @@ fun FieldInput(input: OfferedInput, shown: EntryValue?, fault: String?, enter: (
         is InputKind.OnDay -> DayInput(input, typed(shown)) { enter(EntryValue.Words(it)) }
     }
     if (fault != null) Text(fault, Modifier.testTag("fault." + input.id), color = palette.refusal, style = MaterialTheme.typography.bodyLarge)
+}
+
+/** Whether an input holds something, so that nothing is wanted any more. */
+private fun stands(shown: EntryValue?): Boolean = when (shown) {
+    null -> false
+    is EntryValue.Number -> shown.typed.isNotBlank()
+    is EntryValue.Words -> shown.text.isNotBlank()
+    is EntryValue.Choice -> shown.id.isNotEmpty()
+    is EntryValue.Choices -> shown.ids.isNotEmpty()
+    is EntryValue.Fixes -> shown.fixes.isNotEmpty()
+    is EntryValue.Outline -> shown.points.isNotEmpty()
+    is EntryValue.YesNo, is EntryValue.Bearing, is EntryValue.Tilt, is EntryValue.Fix, is EntryValue.PhotoFile -> true
 }
 
 /** The text of what was typed; nothing of what was sensed or chosen. */

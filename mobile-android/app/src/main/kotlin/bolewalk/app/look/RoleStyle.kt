@@ -4,8 +4,10 @@ import androidx.compose.ui.graphics.Color
 import bolewalk.book.StyleRole
 import bolewalk.book.StyleRole.*
 
-/** How what a mark stands for is drawn: ink, width in points of the screen, dashes, and a fill. */
-internal class RoleStyle(val ink: Color, val width: Float = 1.5f, val dash: FloatArray? = null, val fill: Color? = null)
+/** How what a mark stands for is drawn: ink, width in points of the screen, dashes, a fill, and slanting lines over it. */
+internal class RoleStyle(
+    val ink: Color, val width: Float = 1.5f, val dash: FloatArray? = null, val fill: Color? = null, val hatched: Boolean = false,
+)
 
 private val LONG = floatArrayOf(10f, 6f)
 private val SHORT = floatArrayOf(3f, 4f)
@@ -32,7 +34,8 @@ internal fun styleOf(role: StyleRole, palette: Palette): RoleStyle = with(palett
         BARK -> RoleStyle(bark, 3f)
         SOUND_WOOD -> RoleStyle(bark, 1f, fill = bark.copy(alpha = .28f))
         DECAY -> RoleStyle(ink, 1f, SHORT, quietInk.copy(alpha = .35f))
-        OPENING -> RoleStyle(mark, 3f)
+        // Not told by colour alone: the weakest direction is an arrow, an opening is hatched.
+        OPENING -> RoleStyle(ink, 2f, fill = card, hatched = true)
         READING -> RoleStyle(slate, 2.5f)
         WEAKEST_DIRECTION -> RoleStyle(mark, 3f, fill = mark)
         FINDING -> RoleStyle(mark, 2f, fill = orange)

@@ -73,7 +73,7 @@ fun FieldScreen(state: FieldState, field: FieldModel) {
             holder.SaveableStateProvider(state.address.toString()) { PageScreen(state, hand, field) }
         } else {
             val formHand = remember(field) { FormHand({ input, path -> field.await(input, path) }, field::suggest, field::average) }
-            CompositionLocalProvider(LocalForm provides formHand) { key(form.offer.token) { FormScreen(form, state, field) } }
+            CompositionLocalProvider(LocalForm provides formHand) { key(form.offer.token, form.anew) { FormScreen(form, state, field) } }
         }
     }
 }
