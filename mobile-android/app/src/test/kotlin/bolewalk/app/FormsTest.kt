@@ -9,6 +9,10 @@ import androidx.compose.ui.test.hasTestTag
 import androidx.compose.ui.test.hasText
 import androidx.compose.ui.test.junit4.createEmptyComposeRule
 import androidx.compose.ui.test.onFirst
+import androidx.compose.ui.test.performClick
+import androidx.compose.ui.test.performScrollTo
+import bolewalk.app.device.Heard
+import bolewalk.app.device.PlaceFix
 import bolewalk.app.look.filled
 import bolewalk.book.EntryValue
 import java.io.File
@@ -100,6 +104,62 @@ class FormsTest {
         assertTrue(shown("form.live").fetchSemanticsNode().size.height <= screen / 3)
         val polite = SemanticsMatcher.expectValue(SemanticsProperties.LiveRegion, LiveRegionMode.Polite)
         assertTrue(walk.exists(hasTestTag("form.live") and polite))
+        walk.end()
+    }
+
+    private fun onASection(): Walk {
+        InBook.DEMO.lay(Look.LIGHT, rule)
+        return Walk(rule).to("site").to("tree", "04").to("stem_section")
+    }
+
+    @Test fun theSectionIsDrawnWithTheReadingThatIsBeingTaken() {
+        val walk = onASection().tap("section.read")
+        val before = walk.state.form?.rehearsed
+        shown("form.drawing").assertIsDisplayed()
+        walk.type("reading.bearing", "45").type("reading.shell", "1")
+        val after = walk.state.form?.rehearsed
+        assertTrue("${before?.words}", before?.words.orEmpty() != after?.words)
+        assertTrue(before?.drawing != after?.drawing)
+        shown("form.drawing").assertIsDisplayed()
+        assertTrue(walk.sees(after!!.words))
+        walk.end()
+    }
+
+    @Test fun aPointOfTheClockOpensItsAnswersAndSaysWhatWasHeard() {
+        for (letters in listOf(1f, 2f)) {
+            RuntimeEnvironment.setFontScale(letters)
+            val walk = onASection()
+            val answer = walk.run {
+                tap("clock.90")
+                rule.onAllNodes(hasAnyAncestor(hasTestTag("record.clock.90")) and hasText("Hollow", ignoreCase = true)).onFirst()
+            }
+            answer.performScrollTo().performClick()
+            walk.settle()
+            assertTrue(walk.exists(hasTestTag("clock.90") and hasText("hollow", substring = true, ignoreCase = true)))
+            walk.end()
+        }
+    }
+
+    @Test fun thePositionShownIsTheMeanThatIsKeptAndItsRingStands() {
+        val walk = Walk(rule).tap("site.add").type("site.name", "Heron Mill").tap("form.confirm").tap("tree.add").tap("tree.position/sense")
+        for ((lat, at) in listOf(42.10000, 42.10004, 42.10008).zip(listOf(0L, 20_000L, 40_000L))) {
+            app.doubles.place.say(Heard.Value(PlaceFix(lat, -73.5, 4.0, at)))
+            walk.settle()
+        }
+        assertTrue(walk.exists(hasTestTag("tree.position") and hasText("42.10004, -73.50000")))
+        assertTrue(walk.exists(hasTestTag("tree.position/ring")))
+        walk.end()
+    }
+
+    @Test fun aPhotoOpensLargeAndBackClosesIt() {
+        InBook.DEMO.lay(Look.LIGHT, rule)
+        val walk = Walk(rule).to("site").to("tree", "04").tap("photo.show")
+        assertTrue(rule.onAllNodes(hasTestTag("photo.large")).fetchSemanticsNodes().isNotEmpty())
+        rule.onNode(hasTestTag("photo.large/larger")).performClick()
+        walk.settle()
+        rule.onNode(hasTestTag("photo.large/close")).performClick()
+        walk.settle()
+        assertTrue(rule.onAllNodes(hasTestTag("photo.large")).fetchSemanticsNodes().isEmpty())
         walk.end()
     }
 

@@ -8,6 +8,8 @@ import androidx.compose.ui.test.hasText
 import androidx.compose.ui.semantics.SemanticsProperties
 import androidx.compose.ui.semantics.getOrNull
 import androidx.compose.ui.test.junit4.ComposeTestRule
+import bolewalk.app.device.Heard
+import bolewalk.app.device.PlaceFix
 import bolewalk.app.field.kind
 import java.io.File
 
@@ -64,6 +66,34 @@ val screenStates: List<ScreenState> = buildList {
         to("site").to("tree", "04").tap("inspection.record").type("tree.girth", "188 m").tap("form.confirm")
     }
     on(InBook.DEMO, "height") { to("site").to("tree", "04").tap("inspection.height_by_angles") }
+    on(InBook.DEMO, "height-live") {
+        to("site").to("tree", "04").tap("inspection.height_by_angles")
+        type("height.distance", "20").tap("height.distance_by/tape").type("height.up", "35").type("height.down", "-4")
+    }
+    on(InBook.DEMO, "lean-two-sides") { to("site").to("tree", "04").tap("inspection.lean_from_two_sides") }
+    on(InBook.DEMO, "form-left") {
+        to("site").to("tree", "04").tap("inspection.record").type("tree.girth", "188").back().tap("inspection.record")
+    }
+    on(InBook.DEMO, "position-averaging") {
+        to("site").tap("tree.add").tap("tree.position/sense")
+        for ((at, accuracy) in listOf(9.0, 6.0, 5.0, 4.0, 4.0).withIndex()) {
+            app.doubles.place.say(Heard.Value(PlaceFix(42.1 + at * 1e-5, -73.5, accuracy, at * 20_000L)))
+            settle()
+        }
+    }
+    on(InBook.DEMO, "position-refused") {
+        app.doubles.place.say(Heard.Refused)
+        to("site").tap("tree.add").tap("tree.position/sense")
+    }
+    on(InBook.DEMO, "read-wall") {
+        to("site").to("tree", "04").to("stem_section").tap("section.read").type("reading.bearing", "45").type("reading.shell", "3")
+    }
+    on(InBook.DEMO, "section-clock") { to("site").to("tree", "04").to("stem_section").tap("clock.90") }
+    on(InBook.DEMO, "weather") { to("site").tap("weather.note") }
+    on(InBook.DEMO, "load-test") { to("site").to("tree", "04").to("anchor").tap("anchor.test") }
+    on(InBook.ONE_TREE, "visit") { to("site").tap("visit.start") }
+    on(InBook.ONE_TREE, "triage") { to("site").to("tree").tap("triage.record") }
+    on(InBook.ONE_TREE, "full-check") { to("site").to("tree").tap("full_check.start").tap("full_check.record") }
     on(InBook.DEMO, "finding-new", 2) { to("site").to("tree", "04").tap("finding.add") }
     on(InBook.DEMO, "finding") { to("site").to("tree", "04").to("finding") }
     on(InBook.DEMO, "photo-new") {

@@ -3,6 +3,7 @@ package bolewalk.app.field
 import androidx.lifecycle.SavedStateHandle
 import androidx.lifecycle.ViewModel
 import androidx.lifecycle.viewModelScope
+import bolewalk.book.AveragedFix
 import bolewalk.book.BookException
 import bolewalk.book.CommandKind
 import bolewalk.book.Drawing
@@ -277,11 +278,10 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
         (keeper.ask { suggest(input, typed) } as? Answer.Given)?.value.orEmpty()
     }
 
-    /** Many fixes of one place averaged, in words, and what of them was left out. */
-    suspend fun average(fixes: List<SensedFix>, sinceMs: Long): List<String> = counted {
+    /** Many fixes of one place averaged, and what of them was left out. */
+    suspend fun average(fixes: List<SensedFix>, sinceMs: Long): AveragedFix? = counted {
         val about = now.value.form?.offer?.about.orEmpty()
-        val answer = (keeper.ask { average(about, fixes, sinceMs) } as? Answer.Given)?.value
-        if (answer == null) emptyList() else listOf(answer.words) + answer.leftOut
+        (keeper.ask { average(about, fixes, sinceMs) } as? Answer.Given)?.value
     }
 
     /** Another app is about to give a file at [path], for an input of the open form. */

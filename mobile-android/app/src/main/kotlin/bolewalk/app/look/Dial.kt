@@ -21,8 +21,12 @@ import androidx.compose.ui.semantics.contentDescription
 import androidx.compose.ui.semantics.progressBarRangeInfo
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.semantics.setProgress
+import androidx.compose.ui.text.TextStyle
+import androidx.compose.ui.text.drawText
+import androidx.compose.ui.text.rememberTextMeasurer
 import androidx.compose.ui.unit.dp
 import bolewalk.book.InputKind
+import java.util.Locale
 import kotlin.math.abs
 import kotlin.math.floor
 import kotlin.math.max
@@ -34,10 +38,12 @@ internal const val STEP_DP = 6f
 /** Slower than this, in dp a second, every step counts; faster, each counts as many more. */
 internal const val SLOW_DP_PER_S = 60f
 
-/** A number by one drag: a slow finger moves it step by step, a quick one runs through the range. */
+/** A number by one drag: a slow finger moves it step by step, a quick one runs through the range. Grey until it is set. */
 @Composable
-internal fun Dial(kind: InputKind.Number, words: String, value: Double, tag: String, enter: (Double) -> Unit) {
+internal fun Dial(kind: InputKind.Number, words: String, set: Double?, tag: String, enter: (Double) -> Unit) {
     val palette = LocalPalette.current
+    val value = set ?: kind.min.coerceAtLeast(0.0.coerceAtMost(kind.max))
+    val figures = rememberTextMeasurer()
     val latest by rememberUpdatedState(value)
     val taken by rememberUpdatedState(enter)
     val step = if (kind.step > 0) kind.step else 1.0
@@ -72,11 +78,20 @@ internal fun Dial(kind: InputKind.Number, words: String, value: Double, tag: Str
             if (line * step < kind.min - step / 2 || line * step > kind.max + step / 2) continue
             val x = size.width / 2 + ((line - value / step) * apart).toFloat()
             val long = line % 10 == 0L
-            drawLine(palette.edge, Offset(x, size.height), Offset(x, size.height * if (long) .4f else .7f), if (long) 2.dp.toPx() else 1.dp.toPx())
+            drawLine(palette.edge, Offset(x, size.height), Offset(x, size.height * if (long) .5f else .7f), if (long) 2.dp.toPx() else 1.dp.toPx())
+            if (!long) continue
+            val laid = figures.measure(figure(line * step), TextStyle(palette.quietInk, FIGURE.toSp()), softWrap = false)
+            drawText(laid, topLeft = Offset(x - laid.size.width / 2f, 2.dp.toPx()))
         }
-        drawLine(palette.ink, Offset(size.width / 2, 0f), Offset(size.width / 2, size.height), 3.dp.toPx())
+        val mark = if (set == null) palette.edge else palette.ink
+        drawLine(mark, Offset(size.width / 2, size.height * .35f), Offset(size.width / 2, size.height), 3.dp.toPx())
     }
 }
+
+/** The words beside it say the number and its unit; these help the finger, and keep their size. */
+private val FIGURE = 13.dp
+
+private fun figure(value: Double): String = String.format(Locale.getDefault(), if (value % 1.0 == 0.0) "%.0f" else "%.1f", value)
 
 /** How many steps each step of the finger counts. */
 internal fun gain(movedDp: Float, millis: Long): Float = max(1f, abs(movedDp) * 1000f / max(1L, millis) / SLOW_DP_PER_S)

@@ -50,7 +50,9 @@ private fun stands(shown: EntryValue?): Boolean = when (shown) {
     is EntryValue.Choices -> shown.ids.isNotEmpty()
     is EntryValue.Fixes -> shown.fixes.isNotEmpty()
     is EntryValue.Outline -> shown.points.isNotEmpty()
-    is EntryValue.YesNo, is EntryValue.Bearing, is EntryValue.Tilt, is EntryValue.Fix, is EntryValue.PhotoFile -> true
+    is EntryValue.YesNo, is EntryValue.Bearing, is EntryValue.Tilt, is EntryValue.Fix, is EntryValue.PhotoFile,
+    is EntryValue.OnPlan,
+    -> true
 }
 
 /** The text of what was typed; nothing of what was sensed or chosen. */

@@ -1,6 +1,7 @@
 package bolewalk.app.look
 
 import androidx.compose.runtime.staticCompositionLocalOf
+import bolewalk.book.AveragedFix
 import bolewalk.book.Drawing
 import bolewalk.book.DrawingAddress
 import bolewalk.book.EntryValue
@@ -27,8 +28,8 @@ class FormHand(
     val await: (input: String, path: String) -> Unit,
     /** The choices of a search that come near what was typed. */
     val suggest: suspend (input: String, typed: String) -> List<OfferedChoice>,
-    /** Many fixes averaged, in words. */
-    val average: suspend (fixes: List<SensedFix>, sinceMs: Long) -> List<String>,
+    /** Many fixes averaged. */
+    val average: suspend (fixes: List<SensedFix>, sinceMs: Long) -> AveragedFix?,
 )
 
 val LocalForm = staticCompositionLocalOf<FormHand> { error("no form") }

@@ -42,17 +42,20 @@ internal fun PhotoInput(input: OfferedInput, path: String?) {
 
 /** A picture file, small in memory whatever its size. */
 @Composable
-fun Picture(path: String, words: String, modifier: Modifier = Modifier) {
-    val picture by produceState<ImageBitmap?>(null, path) { value = withContext(Dispatchers.IO) { small(path) } }
-    picture?.let { Image(it, words, modifier.fillMaxWidth().height(220.dp), contentScale = ContentScale.Fit) }
+fun Picture(path: String, words: String, modifier: Modifier = Modifier, place: Modifier = Modifier.fillMaxWidth().height(220.dp), most: Int = LARGEST) {
+    val picture by produceState<ImageBitmap?>(null, path) { value = withContext(Dispatchers.IO) { small(path, most) } }
+    picture?.let { Image(it, words, modifier.then(place), contentScale = ContentScale.Fit) }
 }
 
-private fun small(path: String): ImageBitmap? {
+private fun small(path: String, most: Int): ImageBitmap? {
     val bounds = BitmapFactory.Options().apply { inJustDecodeBounds = true }
     BitmapFactory.decodeFile(path, bounds)
     var less = 1
-    while (bounds.outWidth / less > LARGEST || bounds.outHeight / less > LARGEST) less *= 2
+    while (bounds.outWidth / less > most || bounds.outHeight / less > most) less *= 2
     return BitmapFactory.decodeFile(path, BitmapFactory.Options().apply { inSampleSize = less })?.asImageBitmap()
 }
 
 private const val LARGEST = 1200
+
+/** Enough for what a zoom shows, and still little memory. */
+internal const val WHOLE = 2400

@@ -21,6 +21,7 @@ import bolewalk.app.device.Heard
 import bolewalk.app.device.LocalDevice
 import bolewalk.app.device.PlaceFix
 import bolewalk.app.device.Setting
+import bolewalk.book.AveragedFix
 import bolewalk.book.EntryValue
 import bolewalk.book.InputKind
 import bolewalk.book.LatLon
@@ -47,14 +48,19 @@ internal fun FixInput(input: OfferedInput, shown: EntryValue?, enter: (EntryValu
             listening = true
         }
     }
-    val averaged by produceState(emptyList<String>(), shown) {
-        value = (shown as? EntryValue.Fixes)?.let { form.average(it.fixes, it.sinceMs) }.orEmpty()
+    val averaged by produceState<AveragedFix?>(null, shown) {
+        value = (shown as? EntryValue.Fixes)?.let { form.average(it.fixes, it.sinceMs) }
     }
-    Typed(input, typed(shown).ifEmpty { fixWords(shown) }, KeyboardOptions.Default, Modifier.fillMaxWidth()) {
+    Typed(input, typed(shown).ifEmpty { meanWords(averaged).ifEmpty { fixWords(shown) } }, KeyboardOptions.Default, Modifier.fillMaxWidth()) {
         listening = false
         enter(if (it.isBlank()) null else EntryValue.Words(it))
     }
-    averaged.forEach { Told(it) }
+    averaged?.let { mean ->
+        val first = (shown as? EntryValue.Fixes)?.fixes?.firstOrNull()?.accuracyM
+        val now = mean.accuracyM
+        if (first != null && now != null) PositionRing(now, first, mean.words, input.id)
+        (listOf(mean.words) + mean.leftOut).forEach { Told(it) }
+    }
     if (listening) Trouble(heard, input.id)
     Tiles {
         ActionTile(if (listening) LocalWords.current.stopPosition else LocalWords.current.takePosition, "${input.id}/sense") {
@@ -120,11 +126,13 @@ private fun positionTrouble(heard: Heard<PlaceFix>?): String? = when (heard) {
     is Heard.Lacking -> LocalWords.current.noSensor
 }
 
+/** The mean that is kept, not the last fix. */
+private fun meanWords(mean: AveragedFix?): String = mean?.at?.let { String.format(Locale.ROOT, "%.5f, %.5f", it.latDeg, it.lonDeg) }.orEmpty()
+
 private fun fixWords(shown: EntryValue?): String {
     val (lat, lon) = when (shown) {
         is EntryValue.Fix -> shown.latDeg to shown.lonDeg
         is EntryValue.OnPlan -> shown.latDeg to shown.lonDeg
-        is EntryValue.Fixes -> shown.fixes.lastOrNull()?.let { it.latDeg to it.lonDeg } ?: return ""
         else -> return ""
     }
     return String.format(Locale.ROOT, "%.5f, %.5f", lat, lon)

@@ -59,7 +59,7 @@ internal fun NumberInput(input: OfferedInput, kind: InputKind.Number, text: Stri
         Typed(input, text, KeyboardOptions(keyboardType = KeyboardType.Decimal), Modifier.weight(1f), kind.unit, enter)
         StepTile(input, Sign.MORE, LocalWords.current.more) { enter(stepped(text, kind, 1)) }
     }
-    Dial(kind, input.words, numberIn(text) ?: kind.min.coerceAtLeast(0.0.coerceAtMost(kind.max)), "${input.id}/dial") { enter(written(it, kind)) }
+    Dial(kind, input.words, numberIn(text), "${input.id}/dial") { enter(written(it, kind)) }
     Text(kind.range, style = MaterialTheme.typography.bodySmall, color = LocalPalette.current.quietInk)
 }
 

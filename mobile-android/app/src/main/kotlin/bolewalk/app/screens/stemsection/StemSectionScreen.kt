@@ -1,23 +1,25 @@
 package bolewalk.app.screens.stemsection
 
+import androidx.compose.foundation.ExperimentalFoundationApi
+import androidx.compose.foundation.background
+import androidx.compose.foundation.layout.Box
+import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.lazy.LazyListScope
-import androidx.compose.material3.MaterialTheme
-import androidx.compose.material3.Text
-import androidx.compose.runtime.Composable
+import androidx.compose.runtime.getValue
+import androidx.compose.runtime.produceState
 import androidx.compose.ui.Modifier
-import androidx.compose.ui.platform.testTag
 import androidx.compose.ui.text.font.FontWeight
-import bolewalk.app.look.Card
 import bolewalk.app.look.Hand
 import bolewalk.app.look.Lines
-import bolewalk.app.look.OfferRow
+import bolewalk.app.look.LocalPalette
 import bolewalk.app.look.Sentences
+import bolewalk.app.look.SmallDrawing
 import bolewalk.app.screens.Placed
 import bolewalk.app.screens.drawing
 import bolewalk.app.screens.part
 import bolewalk.app.screens.records
-import bolewalk.book.ClockPoint
 import bolewalk.book.CommandKind
+import bolewalk.book.Drawing
 import bolewalk.book.StemSectionPage
 
 /** A stem section: drawn anew after each reading; the mallet clock, a tap a point. */
@@ -25,7 +27,8 @@ fun LazyListScope.stemSectionPage(page: StemSectionPage, hand: Hand, placed: Pla
     drawing(page.drawing, page, hand, "section")
     part("weakest") { Sentences(listOf(page.weakest).filter { it.isNotEmpty() }, FontWeight.SemiBold) }
     placed.heading(this, "clock", page.clock.isEmpty())
-    page.clock.forEach { point -> item("clock." + point.bearingDeg, "clock") { PointCard(point, hand) } }
+    sectionAbove(page, hand)
+    part("clock") { MalletClock(page.clock, hand) }
     placed.heading(this, "readings", page.readings.isEmpty())
     records("reading", page.readings, hand)
     placed.heading(this, "lines", page.lines.isEmpty())
@@ -36,8 +39,13 @@ fun LazyListScope.stemSectionPage(page: StemSectionPage, hand: Hand, placed: Pla
     placed.rest(this)
 }
 
-@Composable
-private fun PointCard(point: ClockPoint, hand: Hand) = Card(Modifier.testTag("record.clock." + point.bearingDeg)) {
-    Text(listOf(point.words, point.soundWords).filter { it.isNotEmpty() }.joinToString(" · "), style = MaterialTheme.typography.titleMedium)
-    OfferRow(point.offers, hand)
+/** With large letters the clock is longer than the screen: the section stays in sight above it. */
+@OptIn(ExperimentalFoundationApi::class)
+private fun LazyListScope.sectionAbove(page: StemSectionPage, hand: Hand) = stickyHeader("above", "drawing") {
+    if (lettersAreLarge()) {
+        val drawing by produceState<Drawing?>(null, page) { value = hand.drawing(page.drawing, 0, USUAL_LETTERS_PCT) }
+        Box(Modifier.fillMaxWidth().background(LocalPalette.current.ground)) { drawing?.let { SmallDrawing(it, "section.above") } }
+    }
 }
+
+private const val USUAL_LETTERS_PCT = 100
