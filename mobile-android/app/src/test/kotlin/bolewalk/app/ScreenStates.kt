@@ -1,5 +1,6 @@
 package bolewalk.app
 
+import androidx.compose.ui.geometry.Offset
 import androidx.compose.ui.test.SemanticsMatcher
 import androidx.compose.ui.test.hasAnyAncestor
 import androidx.compose.ui.test.hasAnyDescendant
@@ -60,6 +61,10 @@ val screenStates: List<ScreenState> = buildList {
     on(InBook.DEMO, "settings") { to("settings") }
     on(InBook.DEMO, "settings-change", 2) { to("settings").tap("settings.change") }
     on(InBook.DEMO, "site-crowded", 3) { to("site") }
+    on(InBook.DEMO, "target-on-plan") {
+        to("site").tap("target.add").type("target.name", "Shed").tap("target.kind/other").tap("target.ground/plan")
+        listOf(Offset(.3f, .3f), Offset(.5f, .3f), Offset(.5f, .5f)).forEach { touch("target.ground/on_plan", it) }
+    }
     on(InBook.DEMO, "tree-crowded", 4) { to("site").to("tree", "04") }
     on(InBook.DEMO, "measures") { to("site").to("tree", "04").tap("inspection.record") }
     on(InBook.DEMO, "measures-refused") {

@@ -9,6 +9,7 @@ import androidx.compose.ui.semantics.SemanticsProperties
 import androidx.compose.ui.semantics.getOrNull
 import androidx.compose.ui.test.SemanticsMatcher
 import androidx.compose.ui.test.SemanticsNodeInteraction
+import androidx.compose.ui.test.click
 import androidx.compose.ui.test.hasTestTag
 import androidx.compose.ui.test.hasText
 import androidx.compose.ui.test.junit4.ComposeTestRule
@@ -118,6 +119,13 @@ class Walk(val rule: ComposeTestRule) {
     fun type(tag: String, text: String): Walk = apply {
         taps += 1 + text.length
         node(hasTestTag(tag)).performTextReplacement(text)
+        settle()
+    }
+
+    /** Touches a drawing at parts of its width and height. */
+    fun touch(tag: String, at: Offset): Walk = apply {
+        node(hasTestTag(tag)).performTouchInput { click(Offset(at.x * width, at.y * height)) }
+        taps++
         settle()
     }
 

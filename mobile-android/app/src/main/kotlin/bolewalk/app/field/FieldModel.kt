@@ -273,6 +273,9 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
         (keeper.ask { drawing(which, zoom.toUInt(), lettersPct.toUInt()) } as? Answer.Given)?.value
     }
 
+    /** Asks the core something beside the page. */
+    internal suspend fun <T> answer(question: FieldBook.() -> T): Answer<T> = counted { keeper.ask(question) }
+
     /** The choices of a search that come near what was typed. */
     suspend fun suggest(input: String, typed: String): List<OfferedChoice> = counted {
         (keeper.ask { suggest(input, typed) } as? Answer.Given)?.value.orEmpty()

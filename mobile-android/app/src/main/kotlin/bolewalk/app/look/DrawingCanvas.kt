@@ -2,6 +2,7 @@ package bolewalk.app.look
 
 import androidx.compose.foundation.Canvas
 import androidx.compose.foundation.background
+import androidx.compose.foundation.gestures.detectTapGestures
 import androidx.compose.foundation.layout.Arrangement
 import androidx.compose.foundation.layout.Box
 import androidx.compose.foundation.layout.Column
@@ -16,6 +17,7 @@ import androidx.compose.material3.Text
 import androidx.compose.runtime.Composable
 import androidx.compose.runtime.getValue
 import androidx.compose.runtime.mutableStateOf
+import androidx.compose.runtime.rememberUpdatedState
 import androidx.compose.runtime.saveable.rememberSaveable
 import androidx.compose.runtime.setValue
 import androidx.compose.ui.Alignment
@@ -23,6 +25,7 @@ import androidx.compose.ui.Modifier
 import androidx.compose.ui.draw.clipToBounds
 import androidx.compose.ui.geometry.Offset
 import androidx.compose.ui.geometry.Rect
+import androidx.compose.ui.geometry.Size
 import androidx.compose.ui.graphics.Path
 import androidx.compose.ui.graphics.PathEffect
 import androidx.compose.ui.graphics.PathFillType
@@ -32,6 +35,7 @@ import androidx.compose.ui.graphics.drawscope.Stroke
 import androidx.compose.ui.graphics.drawscope.clipPath
 import androidx.compose.ui.graphics.drawscope.clipRect
 import androidx.compose.ui.graphics.drawscope.rotate
+import androidx.compose.ui.input.pointer.pointerInput
 import androidx.compose.ui.platform.testTag
 import androidx.compose.ui.semantics.Role
 import androidx.compose.ui.semantics.contentDescription
@@ -42,6 +46,7 @@ import androidx.compose.ui.text.TextStyle
 import androidx.compose.ui.text.drawText
 import androidx.compose.ui.text.rememberTextMeasurer
 import androidx.compose.ui.unit.dp
+import androidx.compose.ui.unit.toSize
 import bolewalk.book.Drawing
 import bolewalk.book.DrawnExtent
 import bolewalk.book.DrawnMark
@@ -52,52 +57,64 @@ import bolewalk.book.Spot
 import bolewalk.book.SymbolShape
 import bolewalk.book.TextHold
 
-/** A drawing of the core with its legend, as wide as its place. */
+/** Width over height of a drawing on the screen. */
+internal fun sidesOf(drawing: Drawing): Float = with(drawing.extent) { (rightM - leftM) / (topM - bottomM) }.coerceIn(.4, 3.0).toFloat()
+
+/** A drawing of the core, as wide as its place. A finger on it is told to [tap], in metres of the drawing. */
 @Composable
-fun DrawingCanvas(drawing: Drawing, tag: String) = Column(verticalArrangement = Arrangement.spacedBy(Spacing.apart)) {
+fun DrawingCanvas(drawing: Drawing, tag: String, tap: ((Spot) -> Unit)? = null) {
     val palette = LocalPalette.current
     val measurer = rememberTextMeasurer()
     val shapes = drawing.symbols.associateBy { it.symbol }
     val extent = drawing.extent
-    val wide = ((extent.rightM - extent.leftM) / (extent.topM - extent.bottomM)).coerceIn(.4, 3.0).toFloat()
+    val told by rememberUpdatedState(tap)
+    val touch = if (tap == null) Modifier else Modifier.pointerInput(extent) { detectTapGestures { at -> told?.invoke(Ground(extent, size.toSize()).spot(at)) } }
     Canvas(
-        Modifier.fillMaxWidth().aspectRatio(wide).background(palette.card).clipToBounds().testTag(tag).semantics {
+        Modifier.fillMaxWidth().aspectRatio(sidesOf(drawing)).background(palette.card).clipToBounds().testTag(tag).then(touch).semantics {
             contentDescription = drawing.described
             role = Role.Image
         },
     ) {
-        val ground = Ground(extent, this)
+        val ground = Ground(extent, size)
         drawing.marks.forEach { draw(it, ground, palette, shapes, measurer) }
     }
-    if (drawing.legend.isNotEmpty()) Legend(drawing.legend, tag, palette, shapes)
 }
 
 /** What the signs mean, where a person asks. */
 @Composable
-private fun Legend(lines: List<LegendLine>, tag: String, palette: Palette, shapes: Map<PointSymbol, SymbolShape>) {
+internal fun DrawingLegend(drawing: Drawing, tag: String) {
+    if (drawing.legend.isEmpty()) return
     var shown by rememberSaveable(tag) { mutableStateOf(false) }
     ToggleTile(LocalWords.current.legend, "", shown, "$tag/legend") { shown = it }
-    if (shown) lines.forEach { LegendRow(it, palette, shapes) }
+    if (shown) LegendRows(drawing.legend, drawing.symbols)
 }
 
 /** A drawing that leaves room for what stands under it: without its legend, and never higher than a third of a screen. */
 @Composable
 fun SmallDrawing(drawing: Drawing, tag: String) = Box(Modifier.fillMaxWidth().padding(bottom = Spacing.apart), Alignment.TopCenter) {
-    Box(Modifier.widthIn(max = SMALL)) { DrawingCanvas(drawing.copy(legend = emptyList()), tag) }
+    Box(Modifier.widthIn(max = SMALL)) { DrawingCanvas(drawing, tag) }
 }
 
 private val SMALL = 280.dp
 
-/** Metres of the drawing to pixels of the screen: whole, in the middle. */
-private class Ground(private val extent: DrawnExtent, scope: DrawScope) {
-    val pixelsPerMetre = minOf(scope.size.width / (extent.rightM - extent.leftM), scope.size.height / (extent.topM - extent.bottomM))
-    private val left = (scope.size.width - (extent.rightM - extent.leftM) * pixelsPerMetre) / 2
-    private val top = (scope.size.height - (extent.topM - extent.bottomM) * pixelsPerMetre) / 2
+@Composable
+internal fun LegendRows(lines: List<LegendLine>, symbols: List<SymbolShape>) {
+    val shapes = symbols.associateBy { it.symbol }
+    lines.forEach { LegendRow(it, LocalPalette.current, shapes) }
+}
+
+/** Metres of the drawing to pixels of the screen and back: whole, in the middle. */
+internal class Ground(private val extent: DrawnExtent, size: Size) {
+    val pixelsPerMetre = minOf(size.width / (extent.rightM - extent.leftM), size.height / (extent.topM - extent.bottomM))
+    private val left = (size.width - (extent.rightM - extent.leftM) * pixelsPerMetre) / 2
+    private val top = (size.height - (extent.topM - extent.bottomM) * pixelsPerMetre) / 2
 
     fun at(spot: Spot) = Offset(
         (left + (spot.xM - extent.leftM) * pixelsPerMetre).toFloat(),
         (top + (extent.topM - spot.yM) * pixelsPerMetre).toFloat(),
     )
+
+    fun spot(at: Offset) = Spot(extent.leftM + (at.x - left) / pixelsPerMetre, extent.topM - (at.y - top) / pixelsPerMetre)
 }
 
 private fun DrawScope.draw(mark: DrawnMark, ground: Ground, palette: Palette, shapes: Map<PointSymbol, SymbolShape>, measurer: TextMeasurer) {

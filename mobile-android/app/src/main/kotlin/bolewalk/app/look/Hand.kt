@@ -1,6 +1,7 @@
 package bolewalk.app.look
 
 import androidx.compose.runtime.staticCompositionLocalOf
+import bolewalk.app.field.DrawnSize
 import bolewalk.book.AveragedFix
 import bolewalk.book.Drawing
 import bolewalk.book.DrawingAddress
@@ -8,7 +9,9 @@ import bolewalk.book.EntryValue
 import bolewalk.book.Offer
 import bolewalk.book.OfferedChoice
 import bolewalk.book.PageAddress
+import bolewalk.book.PlanOverlay
 import bolewalk.book.SensedFix
+import bolewalk.book.Spot
 
 /** What a finger on a page can do. */
 class Hand(
@@ -20,6 +23,10 @@ class Hand(
     val search: (String) -> Unit,
     /** A drawing, by zoom step and text size in percent; nothing where there is none to be drawn. */
     val drawing: suspend (DrawingAddress, Int, Int) -> Drawing?,
+    /** The page of the tree under a finger on a site's plan, as large as it is drawn. */
+    val treeOnPlan: suspend (site: String, size: DrawnSize, at: Spot) -> PageAddress?,
+    /** Where the phone is, to be laid over a site's plan. */
+    val meOnPlan: suspend (site: String, size: DrawnSize, fix: SensedFix) -> PlanOverlay?,
 )
 
 /** What the inputs of a form ask for beyond themselves. */

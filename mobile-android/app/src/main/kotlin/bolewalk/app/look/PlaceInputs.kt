@@ -29,7 +29,8 @@ import bolewalk.book.OfferedInput
 import bolewalk.book.SensedFix
 import java.util.Locale
 
-/** A position: many fixes of where the phone stands, averaged as they come until the person stops; or typed. */
+/** A position: many fixes of where the phone stands, averaged as they come until the person stops; or tapped on the plan,
+ *  or typed. */
 @Composable
 internal fun FixInput(input: OfferedInput, shown: EntryValue?, enter: (EntryValue?) -> Unit) {
     val form = LocalForm.current
@@ -61,6 +62,7 @@ internal fun FixInput(input: OfferedInput, shown: EntryValue?, enter: (EntryValu
         if (first != null && now != null) PositionRing(now, first, mean.words, input.id)
         (listOf(mean.words) + mean.leftOut).forEach { Told(it) }
     }
+    LocalPlan.current?.entered?.words.orEmpty().takeIf { shown is EntryValue.OnPlan && it.isNotEmpty() }?.let { Told(it) }
     if (listening) Trouble(heard, input.id)
     Tiles {
         ActionTile(if (listening) LocalWords.current.stopPosition else LocalWords.current.takePosition, "${input.id}/sense") {
@@ -71,19 +73,20 @@ internal fun FixInput(input: OfferedInput, shown: EntryValue?, enter: (EntryValu
             }
             listening = !listening
         }
-        if (shown is EntryValue.Fixes) {
+        if (shown is EntryValue.Fixes || shown is EntryValue.OnPlan) {
             ActionTile(LocalWords.current.clear, "${input.id}/clear", weight = Weight.QUIET) {
                 listening = false
                 enter(null)
             }
         }
     }
+    OnPlan(input) { listening = false }
     if (shown == null && !listening) Told(LocalWords.current.positionWanted)
 }
 
 /** What the receiver says while it is listened to. */
 @Composable
-private fun heardWhile(listening: Boolean, take: (PlaceFix) -> Unit): Heard<PlaceFix>? {
+internal fun heardWhile(listening: Boolean, take: (PlaceFix) -> Unit): Heard<PlaceFix>? {
     var heard by remember { mutableStateOf<Heard<PlaceFix>?>(null) }
     val taken by rememberUpdatedState(take)
     val sense = LocalDevice.current.position
@@ -138,7 +141,7 @@ private fun fixWords(shown: EntryValue?): String {
     return String.format(Locale.ROOT, "%.5f, %.5f", lat, lon)
 }
 
-/** Points on the ground, walked corner by corner. */
+/** Points on the ground, walked or tapped on the plan corner by corner. */
 @Composable
 internal fun OutlineInput(input: OfferedInput, kind: InputKind.Outline, points: List<LatLon>, enter: (List<LatLon>) -> Unit) {
     var listening by rememberSaveable(input.id) { mutableStateOf(false) }
@@ -151,6 +154,7 @@ internal fun OutlineInput(input: OfferedInput, kind: InputKind.Outline, points: 
     if (points.size < kind.least.toInt()) Told(LocalWords.current.cornersLeast.filled("count" to kind.least))
     if (listening) Trouble(heard, input.id)
     ActionTile(LocalWords.current.addCorner, "${input.id}/sense") { listening = true }
+    OnPlan(input)
     if (points.isNotEmpty()) {
         ActionTile(LocalWords.current.dropCorner, "${input.id}/drop", weight = Weight.QUIET) { enter(points.dropLast(1)) }
     }

@@ -29,6 +29,8 @@ import bolewalk.app.device.LocalDevice
 import bolewalk.app.field.FieldModel
 import bolewalk.app.field.FieldState
 import bolewalk.app.field.Way
+import bolewalk.app.field.meOnPlan
+import bolewalk.app.field.treeOnPlan
 import bolewalk.app.field.wayOf
 import bolewalk.app.look.Hand
 import bolewalk.app.look.FormHand
@@ -133,6 +135,8 @@ private fun handOf(field: FieldModel): Hand {
                 }
             },
             drawing = field::drawing,
+            treeOnPlan = field::treeOnPlan,
+            meOnPlan = field::meOnPlan,
         )
     }
 }

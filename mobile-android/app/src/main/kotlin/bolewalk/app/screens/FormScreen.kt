@@ -18,6 +18,7 @@ import androidx.compose.material3.HorizontalDivider
 import androidx.compose.material3.MaterialTheme
 import androidx.compose.material3.Text
 import androidx.compose.runtime.Composable
+import androidx.compose.runtime.CompositionLocalProvider
 import androidx.compose.runtime.LaunchedEffect
 import androidx.compose.runtime.remember
 import androidx.compose.ui.Alignment
@@ -36,6 +37,7 @@ import bolewalk.app.look.ActionTile
 import bolewalk.app.look.FieldInput
 import bolewalk.app.look.LocalPalette
 import bolewalk.app.look.LocalWords
+import bolewalk.app.look.LocalPlan
 import bolewalk.app.look.Sign
 import bolewalk.app.look.SmallDrawing
 import bolewalk.app.look.Spacing
@@ -58,9 +60,11 @@ fun FormScreen(form: FilledOffer, state: FieldState, field: FieldModel) = Column
     ) {
         if (form.fromBefore) FromBefore(field)
         val wrong = form.offer.inputs.map { it.id }.find { it in form.faults }
-        form.offer.inputs.forEach { input ->
-            InSight(state.said.takeIf { it?.refused == true && input.id == wrong }) {
-                FieldInput(input, form.shown(input), form.faults[input.id]) { field.enter(input.id, it) }
+        CompositionLocalProvider(LocalPlan provides planOf(form, field)) {
+            form.offer.inputs.forEach { input ->
+                InSight(state.said.takeIf { it?.refused == true && input.id == wrong }) {
+                    FieldInput(input, form.shown(input), form.faults[input.id]) { field.enter(input.id, it) }
+                }
             }
         }
     }

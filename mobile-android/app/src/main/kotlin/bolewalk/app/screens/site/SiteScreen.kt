@@ -25,12 +25,10 @@ import bolewalk.app.look.WayCard
 import bolewalk.app.look.WayRow
 import bolewalk.app.screens.Placed
 import bolewalk.app.screens.book.MANY
-import bolewalk.app.screens.drawing
 import bolewalk.app.screens.part
 import bolewalk.app.screens.records
 import bolewalk.book.ActionOfSite
 import bolewalk.book.CommandKind
-import bolewalk.book.DrawingAddress
 import bolewalk.book.SitePage
 import bolewalk.book.TreeOfSite
 
@@ -50,14 +48,14 @@ fun LazyListScope.sitePage(page: SitePage, hand: Hand, placed: Placed) {
     placed.heading(this, "conflicts", page.conflicts.isEmpty())
     part("conflicts") { Sentences(page.conflicts, FontWeight.SemiBold) }
     part("no_plan") { Lead(page.noPlan) }
-    drawing(DrawingAddress.SitePlan(page.id), page, hand, "plan")
+    item("drawing.plan", "drawing") { SitePlan(page, hand) }
     if (page.trees.size > MANY || page.search.isNotEmpty()) part("search") { SearchField(page.search, hand) }
     part("lead") { Lead(page.lead) }
     placed.heading(this, "trees", page.trees.isEmpty())
     page.trees.forEach { tree -> item("tree." + tree.id, "tree") { TreeRow(tree, hand) } }
     placed.heading(this, "targets", page.targets.isEmpty())
     records("target", page.targets, hand)
-    placed.offer(this, CommandKind.ADD_TARGET)
+    placed.offers(this, CommandKind.ADD_TARGET, CommandKind.IMPORT_GROUND)
     placed.heading(this, "overhead_lines", page.overheadLines.isEmpty())
     records("line", page.overheadLines, hand)
     placed.offer(this, CommandKind.ADD_OVERHEAD_LINE)
