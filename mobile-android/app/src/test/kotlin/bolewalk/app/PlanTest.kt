@@ -4,6 +4,7 @@ import androidx.compose.ui.geometry.Offset
 import androidx.compose.ui.geometry.Size
 import androidx.compose.ui.test.hasTestTag
 import androidx.compose.ui.test.junit4.createEmptyComposeRule
+import androidx.compose.ui.test.performScrollToKey
 import bolewalk.app.device.Heard
 import bolewalk.app.device.PlaceFix
 import bolewalk.app.look.Ground
@@ -31,6 +32,13 @@ class PlanTest {
     @get:Rule val rule = createEmptyComposeRule()
 
     @After fun end() = Walk.endAll()
+
+    /** The plan in sight, and drawn. */
+    private fun Walk.onThePlan() {
+        rule.onNode(hasTestTag("page")).performScrollToKey("drawing.plan")
+        settle()
+        assertTrue(exists(hasTestTag("plan")))
+    }
 
     private fun onTheDemo(): Walk {
         InBook.DEMO.lay(Look.LIGHT, rule)
@@ -95,6 +103,7 @@ class PlanTest {
         val walk = onTheDemo()
         val plan = walk.plan()
         val tree = plan.symbols(StyleRole.TREE).first()
+        walk.onThePlan()
         val size = walk.node(hasTestTag("plan")).fetchSemanticsNode().size
         val at = Ground(plan.extent, Size(size.width.toFloat(), size.height.toFloat())).at(tree.at)
         walk.touch("plan", Offset(at.x / size.width, at.y / size.height))
@@ -105,12 +114,12 @@ class PlanTest {
     @Test fun thePhoneStandsOnThePlanOnlyWhereItMayKnowItsPlace() {
         val walk = onTheDemo()
         val place = app.doubles.place
-        assertTrue(walk.exists(hasTestTag("plan")))
+        walk.onThePlan()
         assertEquals("nobody is asked", 0, place.listened)
         val tree = walk.plan().symbols(StyleRole.TREE).first()
         app.doubles.positionAllowed = true
         walk.recreate()
-        assertTrue(walk.exists(hasTestTag("plan")))
+        walk.onThePlan()
         assertEquals(1, place.listened)
         assertFalse("no fix, no place", walk.sees("You are here"))
         val at = app.keeper.book().placeOnPlan((walk.state.address as PageAddress.Site).site, 0u, tree.at, 100u)

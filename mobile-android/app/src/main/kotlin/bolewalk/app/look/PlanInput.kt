@@ -1,5 +1,6 @@
 package bolewalk.app.look
 
+import androidx.compose.foundation.ExperimentalFoundationApi
 import androidx.compose.foundation.layout.Arrangement
 import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.relocation.BringIntoViewRequester
@@ -32,6 +33,7 @@ class PlanOfForm(
 val LocalPlan = compositionLocalOf<PlanOfForm?> { null }
 
 /** The tile that opens the plan in the form, and the plan on which the finger shows the place. */
+@OptIn(ExperimentalFoundationApi::class)
 @Composable
 internal fun OnPlan(input: OfferedInput, tapped: () -> Unit = {}) {
     val plan = LocalPlan.current ?: return
