@@ -17,6 +17,9 @@ import java.io.File
 /** Senses that say what a test tells them. */
 class Doubles {
     val place = SenseDouble<PlaceFix>()
+
+    /** Where the phone was last, without asking the receiver. */
+    var lastKnown: PlaceFix? = null
     val held = SenseDouble<HowHeld>()
 
     /** Whether the person allowed the position before. */
@@ -47,7 +50,7 @@ class Doubles {
 
             override fun allowed() = positionAllowed
 
-            override fun known(): PlaceFix? = null
+            override fun known(): PlaceFix? = lastKnown
         }
         return Device(position, HeldSense(held::listen), Camera(::give), files, Sharing { handed.add(it) })
     }

@@ -1,8 +1,10 @@
 package bolewalk.app
 
 import androidx.compose.ui.test.junit4.createEmptyComposeRule
+import bolewalk.app.device.PlaceFix
 import bolewalk.book.PageAddress
 import org.junit.After
+import org.junit.Assert.assertEquals
 import org.junit.Assert.assertFalse
 import org.junit.Assert.assertTrue
 import org.junit.Rule
@@ -27,6 +29,15 @@ class FirstStepsTest {
         walk.tap("go.book").tap("edit.undo")
         assertTrue(walk.state.address is PageAddress.Book)
         assertFalse(walk.sees("Heron Mill"))
+        walk.end()
+    }
+
+    @Test fun whereThePhoneIsIsAskedAgainWheneverItComesBack() {
+        val walk = Walk(rule)
+        assertEquals(null, (walk.state.address as PageAddress.Book).near)
+        app.doubles.lastKnown = PlaceFix(42.3314, -71.1211, 4.0, 1_000)
+        walk.away()
+        assertEquals(42.3314, (walk.state.address as PageAddress.Book).near!!.latDeg, 0.0)
         walk.end()
     }
 }
