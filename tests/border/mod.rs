@@ -17,6 +17,7 @@ mod offers;
 mod on_plan;
 mod packs;
 mod site_day;
+mod same_ids;
 mod speed;
 mod taps;
 mod tree_sheet;

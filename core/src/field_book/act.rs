@@ -31,7 +31,10 @@ impl Inner {
         let entries = self.averaged(about, entries)?;
         let entered = Entered::read(command, &entries, &self.settings.words())?;
         self.see_room()?;
-        let outcome = self.obey(command, about, entered)?;
+        self.command = Some(command);
+        let outcome = self.obey(command, about, entered);
+        self.command = None;
+        let outcome = outcome?;
         let done = Done {
             go_to: page_made(command, &outcome.record),
             record: outcome.record,

@@ -7,22 +7,33 @@ use super::act::Outcome;
 use super::inner::Inner;
 use super::long_work::Running;
 use crate::error::BookError;
-use crate::intake::{make_unique, read_site_file_at};
+use crate::intake::{HeldSite, make_unique, read_site_file_at};
 use crate::judge::codebook::starter_codes;
+use crate::pages::CommandKind;
 use crate::photo::import_photo;
-use crate::record::{DefectCode, Fault, Id, SiteFile};
+use crate::record::{Fault, Id, SiteFile};
+use crate::store::{Book, SiteLine};
+
+/// The properties that a book holds, as a site file that is brought in has to know them.
+pub fn sites_held(book: &Book) -> Vec<HeldSite> {
+    let held = |site: &SiteLine| HeldSite {
+        id: site.id.clone(),
+        place: site.points.first().copied(),
+    };
+    book.sites.iter().map(held).collect()
+}
 
 /// Reads a site file and takes its photos in. Every fault is told at once.
 pub(super) fn read_with_photos(
     file: &Path,
-    own_codes: &[DefectCode],
+    book: &Book,
     photos: &Path,
     running: &Running<'_>,
 ) -> Result<SiteFile, BookError> {
-    let codes = starter_codes().iter().chain(own_codes);
+    let codes = starter_codes().iter().chain(&book.codebook);
     let known: BTreeSet<Id> = codes.map(|code| code.id.clone()).collect();
     let mut site_file = read_site_file_at(file, &known)?;
-    make_unique(&mut site_file);
+    make_unique(&mut site_file, &sites_held(book));
     let beside = file.parent().unwrap_or(Path::new("."));
     let looks = site_file
         .site
@@ -62,12 +73,16 @@ pub(super) fn read_with_photos(
 impl Inner {
     /// Brings a site file in as one edit; the same file again changes nothing.
     pub(super) fn put_site_file(&mut self, file: &SiteFile) -> Result<Outcome, BookError> {
-        let author = self.author();
-        self.outdate_judgement();
-        let (record, done) = self.store.put_site_file(&author, file)?;
+        let mut record = Id::default();
+        self.command = Some(CommandKind::ImportSiteFile);
+        let done = self.edit(|edit| {
+            record = edit.put_site_file(file)?;
+            Ok(())
+        });
+        self.command = None;
         Ok(Outcome {
+            changes: done?.changes,
             record,
-            changes: done.changes,
         })
     }
 }

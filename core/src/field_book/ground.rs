@@ -4,6 +4,7 @@ use super::fill::{defect, set_changed};
 use super::inner::{Done, Inner};
 use crate::error::BookError;
 use crate::intake::GroundShape;
+use crate::pages::CommandKind;
 use crate::record::{GroundForm, Id, Noun, Site, Target, TargetKind};
 use crate::words::Said;
 
@@ -32,6 +33,7 @@ impl Inner {
             }
         }
         let count = targets.len();
+        self.command = Some(CommandKind::ImportGround);
         let done = self.edit(|edit| {
             set_changed(edit, Noun::Site, site, &before, &after)?;
             for target in &targets {
@@ -39,7 +41,9 @@ impl Inner {
                 edit.create(Noun::Target, Some(site), json)?;
             }
             Ok(())
-        })?;
+        });
+        self.command = None;
+        let done = done?;
         self.judge_after_edit();
         let key = if edge.is_some() {
             "done.ground-with-edge"

@@ -11,7 +11,7 @@ use super::judged::JudgedSite;
 use super::settings::Settings;
 use super::settings_file::folder_of;
 use crate::error::BookError;
-use crate::pages::PageAddress;
+use crate::pages::{CommandKind, PageAddress};
 use crate::record::Id;
 use crate::store::{self, Author, Edit, Store};
 
@@ -51,6 +51,8 @@ pub(super) struct Inner {
     nonce: String,
     pages_made: u64,
     used: Vec<(String, Done)>,
+    /// The command that is being obeyed.
+    pub(super) command: Option<CommandKind>,
     /// Whether the book's size is bounded, as on a full disk.
     bounded: bool,
     /// The site judged last, as it is now.
@@ -91,6 +93,7 @@ impl Inner {
             nonce: uuid::Uuid::now_v7().simple().to_string(),
             pages_made: 0,
             used,
+            command: None,
             bounded: false,
             judged: None,
             judged_before: None,
@@ -145,7 +148,11 @@ impl Inner {
     ) -> Result<store::Done, BookError> {
         let author = self.author();
         self.outdate_judgement();
-        self.store.edit(&author, act)
+        let command = self.command.map_or("", CommandKind::id);
+        self.store.edit(&author, |edit| {
+            edit.named(command);
+            act(edit)
+        })
     }
 
     /// Bounds the size of the book's file; 0 lifts the bound.

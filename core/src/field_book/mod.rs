@@ -9,6 +9,7 @@
 //! | `entries`, `fill`, `records` | entries → values → records |
 //! | `act` | which command does what |
 //! | one file a noun | `site`, `tree`, … the typed commands |
+//! | `undo`, `last_edit` | takes edits back, and says what that is |
 //! | `judged`, `standing` | the judgement after each edit, and its cache |
 //! | `show`, `show_book`, `notices` | which address shows which page; what is told first |
 //! | `words_of` | words while no book is open |
@@ -35,6 +36,7 @@ mod ground;
 mod inner;
 mod inspection;
 mod judged;
+mod last_edit;
 mod long_work;
 mod measuring;
 mod notices;
@@ -64,6 +66,7 @@ mod undo;
 mod visit;
 mod words_of;
 
+pub use bring_in::sites_held;
 pub use clock::FixedClock;
 pub use inner::Done;
 pub use long_work::HowFarItIs;

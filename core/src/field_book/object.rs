@@ -216,11 +216,11 @@ impl FieldBook {
     pub fn import_site_file(&self, path: String) -> Result<Done, BookError> {
         let path = Path::new(&path);
         let running = self.work.begin(path)?;
-        let (codes, photos) = self.with(|inner| {
+        let (book, photos) = self.with(|inner| {
             let book = inner.store.read().load_book()?;
-            Ok((book.codebook, inner.photo_folder()?))
+            Ok((book, inner.photo_folder()?))
         })?;
-        let file = read_with_photos(path, &codes, &photos, &running)?;
+        let file = read_with_photos(path, &book, &photos, &running)?;
         let done = self.with(|inner| {
             let outcome = inner.put_site_file(&file)?;
             let site = outcome.record.clone();

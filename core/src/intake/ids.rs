@@ -1,7 +1,10 @@
 //! Ids for what a site file left without, and ids that stay unique in a field book of many sites.
 
+use std::collections::BTreeMap;
+
 use uuid::Uuid;
 
+use super::namespace::{self, HeldSite};
 use crate::record::{Id, Inspection, SiteFile};
 
 /// Gives every record without an id one that follows from its place, so that the same file always
@@ -84,38 +87,32 @@ fn fill(id: &mut Id, make: impl FnOnce() -> String) {
     }
 }
 
-/// Exchanges every short key for a UUID that follows from the site and the key, so that two sites
-/// which both call a tree `1` can lie in one field book, and importing the same file again meets
-/// the same records. People, gear and house values are the book's: their ids do not depend on the
-/// site. Codes of the codebook keep their ids.
-pub fn make_unique(file: &mut SiteFile) {
+/// Exchanges every short key for a UUID that follows from the property and the key, so that two
+/// properties which both call a tree `1` can lie in one field book and in the packs of two phones,
+/// and importing the same file again, on this phone or on another, meets the same records. `held`
+/// are the properties of the field book; the namespace says which of them the file is about.
+///
+/// People and gear are the book's: their ids follow from key and name, so that the `p1` of two
+/// crews are two people, each with their own sign-offs, and one person in two files is one. House
+/// values follow from the row they change. Codes of the codebook keep their ids.
+pub fn make_unique(file: &mut SiteFile, held: &[HeldSite]) {
     fill_ids(file);
-    let book = Uuid::new_v5(&Uuid::NAMESPACE_OID, b"bolewalk field book");
-    let site = match Uuid::parse_str(file.site.id.as_str()) {
-        Ok(id) => id,
-        Err(_) => {
-            let name = format!("{}/{}", file.site.id, file.site.name);
-            Uuid::new_v5(&book, name.as_bytes())
-        }
-    };
-    let of_book = |id: &mut Id, noun: &str| exchange(id, &book, noun);
-    let of_site = |id: &mut Id, noun: &str| exchange(id, &site, noun);
+    let book = namespace::of_the_book();
+    let site = namespace::of_site(&file.site, held);
     file.site.id = Id(site.to_string());
-    for person in &mut file.crew {
-        of_book(&mut person.id, "person");
-        for sign_off in &mut person.sign_offs {
-            of_book(&mut sign_off.id, "sign_off");
-        }
-        for climb in &mut person.climbs {
-            of_book(&mut climb.id, "logged_climb");
-        }
-    }
+    let people = exchange_crew(file, &book);
+    let of_book = |id: &mut Id, noun: &str| match people.get(id) {
+        Some(person) => *id = person.clone(),
+        None => exchange(id, &book, noun),
+    };
+    let of_site = |id: &mut Id, noun: &str| exchange(id, &site, noun);
     for gear in &mut file.gear {
-        of_book(&mut gear.id, "gear");
+        exchange_named(&mut gear.id, &book, "gear", &gear.name);
         of_book(&mut gear.used_by, "person");
     }
     for value in &mut file.house_values {
-        of_book(&mut value.id, "house_value");
+        let row = format!("house_value/{}", value.rule_set);
+        exchange_named(&mut value.id, &book, &row, &value.row);
     }
     if let Some(aider) = file
         .site
@@ -209,6 +206,29 @@ fn exchange_inspection(
         own(&mut risk.id, "risk");
         of_site(&mut risk.target, "target");
     }
+}
+
+/// Exchanges the keys of the crew and of what lies in a person; gives what became of each person's.
+fn exchange_crew(file: &mut SiteFile, book: &Uuid) -> BTreeMap<Id, Id> {
+    let mut people = BTreeMap::new();
+    for person in &mut file.crew {
+        let key = person.id.clone();
+        exchange_named(&mut person.id, book, "person", &person.name);
+        let own = Uuid::parse_str(person.id.as_str()).unwrap_or(*book);
+        for sign_off in &mut person.sign_offs {
+            exchange(&mut sign_off.id, &own, "sign_off");
+        }
+        for climb in &mut person.climbs {
+            exchange(&mut climb.id, &own, "logged_climb");
+        }
+        people.insert(key, person.id.clone());
+    }
+    people
+}
+
+/// Exchanges a key that is unique only together with a name.
+fn exchange_named(id: &mut Id, within: &Uuid, noun: &str, name: &str) {
+    exchange(id, within, &format!("{noun}/{}", name.trim()));
 }
 
 fn exchange(id: &mut Id, within: &Uuid, noun: &str) {

@@ -4,6 +4,7 @@
 mod ground;
 mod ids;
 mod inventory;
+mod namespace;
 mod pack;
 mod references;
 mod schema;
@@ -17,6 +18,7 @@ pub use inventory::{
     ColumnMapping, Imported, InventoryKind, InventoryOptions, LengthUnit, TreeField,
     inventory_kind, read_inventory, read_inventory_at,
 };
+pub use namespace::HeldSite;
 pub use pack::{Pack, is_zip};
 pub use schema::site_file_schema;
 pub use site_file::{read_site_file, read_site_file_at, write_site_file};

@@ -13,7 +13,7 @@ use crate::judge::rules::RuleSet;
 use crate::record::{
     Day, DefectCode, Gear, Id, Inspection, Judgement, Person, Site, SiteJudgement, Tree,
 };
-use crate::words::Words;
+use crate::words::{Said, Words};
 
 /// What every page is made with.
 pub struct PageDesk<'a> {
@@ -49,12 +49,12 @@ pub struct PageDesk<'a> {
     pub notices: Vec<String>,
     /// What has to be settled: values that stand side by side, removals against changes.
     pub unsettled: Vec<Unsettled>,
-    /// Whether there is an edit to take back here.
-    pub can_undo: bool,
-    /// Whether there is an edit to take back in the book itself.
-    pub can_undo_in_book: bool,
-    /// Whether there is an edit to do again here.
-    pub can_redo: bool,
+    /// The edit to take back here, already worded; nothing where there is none.
+    pub undo: Option<String>,
+    /// The edit to take back in the book itself.
+    pub undo_in_book: Option<String>,
+    /// The edit to do again here.
+    pub redo: Option<String>,
     /// Species in the order in which they were used last.
     pub species_used: Vec<String>,
     /// Codes in the order of how often they were used lately.
@@ -144,12 +144,31 @@ impl<'a> PageDesk<'a> {
 
     /// Undo and redo on a site, or in the book where none is named.
     pub fn undo_offers(&self, site: &Id) -> Vec<Offer> {
-        let undo = self.offer(CommandKind::Undo, site, None);
-        let redo = self.offer(CommandKind::Redo, site, None);
         vec![
-            self.unless(undo, !self.can_undo, "fault.nothing-to-undo"),
-            self.unless(redo, !self.can_redo, "fault.nothing-to-redo"),
+            self.undo_offer(site, self.undo.as_deref()),
+            self.named_step(CommandKind::Redo, site, self.redo.as_deref()),
         ]
+    }
+
+    /// Undo, of the step that is named.
+    pub(super) fn undo_offer(&self, site: &Id, step: Option<&str>) -> Offer {
+        self.named_step(CommandKind::Undo, site, step)
+    }
+
+    /// Undo or redo with the name of the step that it turns.
+    fn named_step(&self, command: CommandKind, site: &Id, step: Option<&str>) -> Offer {
+        let offer = self.offer(command, site, None);
+        let (named, nothing) = match command {
+            CommandKind::Redo => ("edit.redo-what", "fault.nothing-to-redo"),
+            _ => ("edit.undo-what", "fault.nothing-to-undo"),
+        };
+        match step {
+            Some(step) => Offer {
+                words: self.words.say(named, &[("what", Said::Text(step))]),
+                ..offer
+            },
+            None => self.unless(offer, true, nothing),
+        }
     }
 
     /// What has to be settled, a record each, with the offer that settles it this way.

@@ -35,6 +35,8 @@ pub struct Edit<'a> {
     pub(super) author: &'a Author,
     pub(super) device: &'a str,
     pub(super) id: String,
+    /// Which command it is; empty where nobody said so.
+    pub(super) command: String,
     pub(super) touched: BTreeSet<RecordKey>,
     unchecked: BTreeSet<RecordKey>,
     pub(super) fresh: BTreeMap<(Noun, String), Option<String>>,
@@ -101,6 +103,7 @@ impl Store {
             author,
             device: &self.device,
             id,
+            command: String::new(),
             touched: BTreeSet::new(),
             unchecked: BTreeSet::new(),
             fresh: BTreeMap::new(),
@@ -290,8 +293,8 @@ impl Edit<'_> {
             [site],
         )?;
         self.conn.execute(
-            "INSERT INTO own_edit (site, after_seq, last_seq) VALUES (?1, ?2, ?3)",
-            params![site, after_seq, last_seq],
+            "INSERT INTO own_edit (site, after_seq, last_seq, command) VALUES (?1, ?2, ?3, ?4)",
+            params![site, after_seq, last_seq, self.command],
         )?;
         Ok(())
     }

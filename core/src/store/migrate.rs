@@ -9,10 +9,11 @@ use crate::error::BookError;
 pub const APPLICATION_ID: u32 = 0x424F_4C45;
 
 /// One file a step; the number of steps is the format this version knows.
-const STEPS: [&str; 3] = [
+const STEPS: [&str; 4] = [
     include_str!("../../migrations/0001_start.sql"),
     include_str!("../../migrations/0002_climb_log.sql"),
     include_str!("../../migrations/0003_aloft.sql"),
+    include_str!("../../migrations/0004_undo_by_name.sql"),
 ];
 
 /// The newest format that this version knows.

@@ -13,8 +13,8 @@ use crate::error::BookError;
 use crate::record::Id;
 
 /// An entry of the stack: its number and the part of the log that it would turn.
-struct Entry {
-    no: i64,
+pub(super) struct Entry {
+    pub(super) no: i64,
     after_seq: i64,
     last_seq: i64,
 }
@@ -81,7 +81,7 @@ impl Store {
             .map(Some)
     }
 
-    fn entry(&self, site: Option<&Id>, back: bool) -> Result<Option<Entry>, BookError> {
+    pub(super) fn entry(&self, site: Option<&Id>, back: bool) -> Result<Option<Entry>, BookError> {
         let order = if back { "DESC" } else { "ASC" };
         self.conn
             .query_row(

@@ -8,6 +8,7 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use bolewalk_core::error::BookError;
+use bolewalk_core::field_book::sites_held;
 use bolewalk_core::intake::{
     InventoryKind, inventory_kind, is_zip, make_unique, read_site_file_at,
 };
@@ -90,11 +91,11 @@ fn of_inventory_only(asked: &Asked) -> Result<(), BookError> {
 /// Brings a site with its photos into the book; a book that was made for it goes again when it does
 /// not fit.
 pub fn brought_in(asked: &Asked, mut file: SiteFile) -> Result<ExitCode, BookError> {
-    make_unique(&mut file);
     let at = now();
     let is_new = !asked.into.exists();
     let mut store = Store::open(&asked.into, "desk", at)?;
     refuse_repaired(asked, &store)?;
+    make_unique(&mut file, &sites_held(&store.read().load_book()?));
     let beside = asked.file.parent().unwrap_or(Path::new("."));
     let author = Author {
         person: Id::from(asked.by.as_str()),

@@ -68,7 +68,7 @@ fn made(
 ) -> Result<String, BookError> {
     let mut file = property::property()?;
     photographs(&mut file, folder, words, progress)?;
-    make_unique(&mut file);
+    make_unique(&mut file, &[]);
     let at = now();
     let author = Author {
         person: Id::default(),

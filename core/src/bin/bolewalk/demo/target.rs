@@ -156,7 +156,7 @@ fn is_ours(name: &str) -> bool {
 /// Whether the field book in the folder holds the demo property and no other.
 fn holds_only_the_demo(folder: &Path) -> Result<bool, BookError> {
     let mut file = property::property()?;
-    make_unique(&mut file);
+    make_unique(&mut file, &[]);
     if !folder.join(DATABASE).is_file() {
         return Ok(false);
     }
