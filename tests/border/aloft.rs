@@ -197,3 +197,28 @@ fn the_client_reads_what_was_not_done_and_never_a_near_miss() {
             .starts_with("done, May 14, 2026")
     );
 }
+
+#[test]
+fn landed_elsewhere_waits_for_a_plan_and_says_so() {
+    let folder = tempfile::tempdir().unwrap();
+    let hand = Hand::at(folder.path());
+    let (_, tree, inspection) = hand.site_with_tree();
+    let land = |page: &AloftPage| {
+        let mut offers = page.offers.iter();
+        let found = offers.find(|one| one.command == CommandKind::LandElsewhere);
+        found.cloned()
+    };
+    let waiting = land(&aloft(&hand, &tree)).unwrap();
+    assert!(!waiting.enabled && waiting.inputs.is_empty());
+    assert!(waiting.why_not.contains("page of the tree"), "{waiting:?}");
+    let anchor = [("anchor.height", number("40 ft"))];
+    let anchor = hand.made(CommandKind::AddAnchor, &inspection, &anchor);
+    let plan = [
+        ("climb.anchor", choice(anchor.as_str())),
+        ("climb.system", choice("moving_rope")),
+    ];
+    hand.made(CommandKind::PlanClimb, &inspection, &plan);
+    let page = aloft(&hand, &tree);
+    assert!(land(&page).is_none());
+    assert_eq!(page.plans[0].offers[0].command, CommandKind::LandElsewhere);
+}

@@ -3,6 +3,7 @@
 mod aloft;
 mod compared;
 mod crew_and_gear;
+mod crowd;
 mod errors;
 mod finding_sites;
 mod headings;
@@ -22,6 +23,7 @@ mod speed;
 mod taps;
 mod tree_sheet;
 mod two_phones;
+mod undo_named;
 mod undo_of_sites;
 
 use std::path::Path;

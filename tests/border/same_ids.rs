@@ -46,10 +46,7 @@ fn two_properties_of_one_template_stay_two_with_their_own_people() {
         &here,
         &template(folder.path(), "a", 42.0, "Ana Ruiz", 150.0),
     );
-    let theirs = brought_in(
-        &there,
-        &template(folder.path(), "b", 43.0, "Ben Oak", 90.0),
-    );
+    let theirs = brought_in(&there, &template(folder.path(), "b", 43.0, "Ben Oak", 90.0));
     assert_ne!(mine, theirs);
     assert_eq!(handed(&there, &here, &theirs, folder.path()), 0);
     assert_eq!(handed(&here, &there, &mine, folder.path()), 0);
@@ -80,7 +77,7 @@ fn one_property_brought_in_on_two_phones_is_one_and_a_second_time_updates_it() {
     let moved = template(folder.path(), "a", 42.000_01, "Ana Ruiz", 160.0);
     assert_eq!(brought_in(&here, &moved), mine);
     assert_eq!(here.book_page().sites.len(), 1);
-    let tree = here.site_page(&mine).trees[0].tree.clone();
+    let tree = here.site_page(&mine).trees[0].id.clone();
     let lines = here.tree_page(&tree).lines;
     let girth = lines.iter().find(|line| line.id == "tree.girth").unwrap();
     // 160 cm are 63.0 in (NIST SP 811: 2.54 cm in an inch).

@@ -341,6 +341,9 @@ fn the_same_tree_again_that_day_takes_six_taps() {
         fingers.take(seen, &[]);
     }
     let page = hand.tree_page(&tree);
+    let twice = |part: &PartOfWalk| page.again.iter().any(|asked| asked.part == part.part);
+    assert!(!page.walk_round.iter().any(twice), "a part is asked once");
+    assert_eq!(page.again.len() + page.walk_round.len(), 11);
     fingers.take(offer(&page.offers, "weather.same"), &[]);
     let taps = fingers.counted();
     println!("same day again: {taps} taps of at most 6");

@@ -5,7 +5,9 @@ use serde_json::{Value, json};
 use super::fill::defect;
 use super::position::{mean_fix, on_earth, one_fix, tapped_place, typed_place};
 use crate::error::BookError;
-use crate::pages::{Ask, AskKind, CommandKind, Entry, EntryValue, SizeClass, asks_of, choice_ids};
+use crate::pages::{
+    Ask, AskKind, CommandKind, Entry, EntryValue, Listed, SizeClass, asks_of, choice_ids,
+};
 use crate::record::{Fault, LatLon, NumberField, Quantity};
 use crate::words::Words;
 
@@ -87,6 +89,14 @@ impl Entered {
         if !is_there && let Some(ask) = self.asks.iter().find(|ask| ask.id == input) {
             self.values.retain(|(other, _)| other.id != input);
             self.values.push((ask, value()));
+        }
+        self
+    }
+
+    /// The same with another value for an input that was entered.
+    pub(super) fn with(mut self, input: &str, value: Value) -> Entered {
+        if let Some((_, entered)) = self.values.iter_mut().find(|(ask, _)| ask.id == input) {
+            *entered = value;
         }
         self
     }
@@ -181,6 +191,8 @@ fn value_of(ask: &Ask, value: &EntryValue, words: &Words) -> Result<Value, Misre
             None => return Err(no_choice(ask, id).into()),
         },
         (AskKind::OneOf(_), EntryValue::Choice { id }) => text_or_null(id),
+        // Looked for by typing, a tree is named by its tag.
+        (AskKind::OneOf(Listed::Trees), EntryValue::Words { text }) => text_of(ask, text, 40)?,
         (AskKind::SomeOf(_), EntryValue::Choices { ids }) => json!(ids),
         (AskKind::Text(most) | AskKind::Species(most), EntryValue::Words { text }) => {
             text_of(ask, text, most)?

@@ -138,8 +138,14 @@ mod tests {
 
     #[test]
     fn long_names_are_cut_after_a_word() {
-        assert_eq!(cut("Oak by the eastern gate of the farm", 20), "Oak by the eastern…");
-        assert_eq!(cut("ABCDEFGHIJKLMNOPQRSTUVWXYZ", 20), "ABCDEFGHIJKLMNOPQRS…");
+        assert_eq!(
+            cut("Oak by the eastern gate of the farm", 20),
+            "Oak by the eastern…"
+        );
+        assert_eq!(
+            cut("ABCDEFGHIJKLMNOPQRSTUVWXYZ", 20),
+            "ABCDEFGHIJKLMNOPQRS…"
+        );
         assert_eq!(cut("árbol nº 4", 20), "árbol nº 4");
         assert_eq!(lower_first("GPS fix"), "GPS fix");
         assert_eq!(lower_first("Árbol"), "árbol");

@@ -3,7 +3,7 @@
 use super::fill::defect;
 use super::inner::Inner;
 use crate::error::BookError;
-use crate::pages::{Entry, Offer, OfferedChoice, OfferedInput, depends, species_suggested};
+use crate::pages::{Entry, Offer, OfferedChoice, OfferedInput, depends, species_suggested, trees_suggested};
 use crate::record::{Id, Noun};
 
 /// Most species and codes remembered as used.
@@ -20,6 +20,12 @@ impl Inner {
             "tree.species" => {
                 let used = self.species_used()?;
                 Ok(species_suggested(&self.settings.words(), typed, &used))
+            }
+            "permission.tree" => {
+                // The site whose page is in front is the one judged last.
+                let site = self.judged.as_ref().map(|judged| &judged.loaded.file.site);
+                let words = self.settings.words();
+                Ok(site.map_or_else(Vec::new, |site| trees_suggested(&words, site, typed)))
             }
             _ => Err(defect(format!("{input} is no search"))),
         }

@@ -8,7 +8,7 @@ use crate::judge::rules::Rule;
 use crate::judge::{CountingLooks, rules_for};
 use crate::record::{
     Day, Finding, Id, Inspection, InspectionLevel, Judgement, Look, Moment, Photo, SiteFile,
-    SiteJudgement, Target, Tree, Visit, WalkPart, ZoneAnswer,
+    SiteJudgement, Target, Tree, Visit, WalkPart, WayOfWorking, ZoneAnswer,
 };
 use crate::words::Words;
 
@@ -215,6 +215,13 @@ impl<'a> TreeSeen<'a> {
     pub fn planned_zone(&self) -> Option<&'a ZoneAnswer> {
         let zones = &self.judgement?.zones;
         zones.iter().find(|zone| zone.planned).or(zones.first())
+    }
+
+    /// The zone that has to be kept clear: none where nothing is cut, or where the work is done.
+    pub fn zone_to_close(&self) -> Option<&'a ZoneAnswer> {
+        let idle = [WayOfWorking::InspectOnly, WayOfWorking::NoWork];
+        let zone = self.planned_zone()?;
+        (!self.tree.work_is_done() && !idle.contains(&zone.way)).then_some(zone)
     }
 }
 

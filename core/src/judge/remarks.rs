@@ -14,6 +14,9 @@ pub(crate) fn of_tree(case: &TreeCase) -> Vec<Reason> {
     if let Some(day) = case.seen.day.filter(|day| *day != case.site.as_of) {
         remarks.push(Reason::new("remark.last-look").with("day", ArgValue::OnDay { day }));
     }
+    if case.tree.work_is_done() {
+        remarks.push(Reason::new("remark.work-done"));
+    }
     if case.tree.other_access.is_none() && case.is_worked_on() {
         remarks.push(Reason::new("remark.other-access-not-asked"));
     }

@@ -304,6 +304,11 @@ fn offers(desk: &PageDesk, site: &Site, tree: &Tree, looks: &Looks) -> Vec<Offer
         desk.offer(C::NoteNearMiss, &tree.id, None),
         desk.offer(C::SetNextLook, &tree.id, known.as_ref()),
     ];
+    if looks.all(|look| &look.plans).is_empty() {
+        let mut land = desk.offer(C::LandElsewhere, &tree.id, None);
+        land.inputs.clear();
+        offers.insert(1, desk.unless(land, true, "page.plan-climb-first"));
+    }
     offers.extend(desk.undo_offers(&site.id));
     offers
 }

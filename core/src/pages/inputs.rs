@@ -33,10 +33,12 @@ impl PageDesk<'_> {
             .and_then(|record| at_field(record, ask.field))
             .and_then(|value| self.current(ask, value));
         let mut kind = self.input_kind(ask);
-        if let (InputKind::Search { chosen, .. }, Some(EntryValue::Words { text })) =
-            (&mut kind, &current)
-        {
-            *chosen = self.species(Some(text));
+        if let InputKind::Search { chosen, .. } = &mut kind {
+            *chosen = match &current {
+                Some(EntryValue::Words { text }) => self.species(Some(text)),
+                Some(EntryValue::Choice { id }) => self.tag_of(id),
+                _ => String::new(),
+            };
         }
         OfferedInput {
             id: ask.id.to_owned(),
@@ -103,6 +105,7 @@ impl PageDesk<'_> {
             AskKind::PhotoFile => InputKind::PhotoFile,
             AskKind::Outline(least) => InputKind::Outline { least },
             AskKind::OnDay => InputKind::OnDay,
+            AskKind::OneOf(Listed::Trees) => self.tree_input(),
             AskKind::OneOf(listed) => InputKind::Choice {
                 choices: self.listed(listed),
             },

@@ -7,6 +7,7 @@
 //! | `entry` | what was typed, chosen or sensed |
 //! | `desk`, `offer`, `inputs`, `listed`, `scale` | offers, with the rules of their inputs in the reader's units |
 //! | `line` | one line of a page: what is there, what is missing, why it matters |
+//! | `apart`, `trees_sought` | the worst of many conflicts; one tree of many |
 //! | `headings` | the heading of every list, and what an empty one is for |
 //! | `looks` | what was seen on a tree |
 //! | `drawn` | the drawings of the pages |
@@ -16,6 +17,7 @@
 
 mod aloft;
 mod anchor;
+mod apart;
 mod ask;
 mod book;
 mod codebook;
@@ -59,6 +61,7 @@ mod tree;
 mod tree_lines;
 mod tree_offers;
 mod tree_records;
+mod trees_sought;
 mod walk;
 mod weather;
 mod zones;
@@ -104,5 +107,6 @@ pub use size_class::SizeClass;
 pub use species::species_suggested;
 pub use stem_section::{ClockPoint, StemSectionPage, stem_section_page};
 pub use tree::{TreePage, tree_page};
+pub use trees_sought::{tree_of_tag, trees_suggested};
 pub use walk::{LOOK_LASTS_MS, PartOfWalk};
 pub use zones::ZoneOfTree;

@@ -2,6 +2,7 @@
 
 use serde_json::json;
 
+use super::apart::worst_pairs;
 use super::book::nothing_found;
 use super::command_kind::CommandKind;
 use super::desk::PageDesk;
@@ -47,7 +48,8 @@ pub struct SitePage {
     pub search: String,
     /// The trees that the search finds, in walking order.
     pub trees: Vec<TreeOfSite>,
-    /// Which trees may not be worked on at the same time.
+    /// Which trees may not be worked on at the same time: the worst pairs, and how many more there
+    /// are.
     pub conflicts: Vec<String>,
     /// What could be hit.
     pub targets: Vec<PageRecord>,
@@ -111,11 +113,7 @@ pub fn site_page(desk: &PageDesk, site: &Site, judged: &SiteJudgement, search: &
         lead,
         search: search.to_owned(),
         trees,
-        conflicts: judged
-            .conflicts
-            .iter()
-            .map(|conflict| desk.words.reason(&conflict.reason))
-            .collect(),
+        conflicts: worst_pairs(desk, judged),
         targets: target_records(desk, site),
         overhead_lines: line_records(desk, site),
         permissions: permission_records(desk, site),

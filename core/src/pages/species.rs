@@ -69,7 +69,7 @@ fn choice(words: &Words, name: &str) -> OfferedChoice {
 }
 
 /// A species as people know it, with its Latin name; a genus as a genus.
-fn species_words(words: &Words, name: &str) -> String {
+pub(super) fn species_words(words: &Words, name: &str) -> String {
     match find_species(name) {
         Some(known) if known.latin_name == known.genus => {
             words.say("page.genus", &[("genus", Said::Text(name))])

@@ -61,7 +61,7 @@ pub struct TreePage {
     pub again: Vec<PartOfWalk>,
     /// What is known of the tree, and what is missing.
     pub lines: Vec<PageLine>,
-    /// The walk-round, in its order.
+    /// The walk-round, in its order, without the parts that are asked again.
     pub walk_round: Vec<PartOfWalk>,
     /// The distances to wires, measured on site.
     pub wires: Vec<PageRecord>,
@@ -92,6 +92,10 @@ pub struct TreePage {
 /// The page of a tree.
 pub fn tree_page(desk: &PageDesk, site: &Site, tree: &Tree, answer: &Judgement) -> TreePage {
     let looks = Looks::of(tree, site, desk.today, &desk.rules);
+    let again = asked_again(desk, tree, &looks);
+    let mut walk_round = walk_round(desk, &looks);
+    // A part is asked in one place.
+    walk_round.retain(|at| again.iter().all(|asked| asked.part != at.part));
     let species = desk.species(tree.species.as_deref());
     TreePage {
         id: tree.id.clone(),
@@ -123,8 +127,8 @@ pub fn tree_page(desk: &PageDesk, site: &Site, tree: &Tree, answer: &Judgement) 
         lines: tree_lines(desk, tree, &looks, answer),
         doors: doors(desk, tree, &looks),
         ways_of_working: ways_of_working(desk, tree),
-        again: asked_again(desk, tree, &looks),
-        walk_round: walk_round(desk, &looks),
+        again,
+        walk_round,
         wires: wire_records(desk, site, &looks),
         findings: finding_records(desk, &looks),
         sections: section_records(desk, &looks, answer),

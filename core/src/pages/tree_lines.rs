@@ -1,5 +1,6 @@
 //! The lines of a tree's page: measures with their errors, and why what is missing matters.
 
+use super::apart::apart_line;
 use super::desk::PageDesk;
 use super::line::PageLine;
 use super::looks::Looks;
@@ -39,12 +40,14 @@ pub(super) fn tree_lines(
     ];
     lines.extend(around(desk, looks));
     if let Some(zone) = answer.zones.iter().find(|zone| zone.planned) {
-        lines.push(PageLine::known(
-            "tree.keep_out",
-            desk.say("page.keep-out"),
-            words.distance_up(zone.keep_out_m.max(zone.keep_out_downhill_m)),
-        ));
+        let within = match tree.work_is_done() {
+            true => desk.say("page.work-done-nothing-closed"),
+            false => words.distance_up(zone.keep_out_m.max(zone.keep_out_downhill_m)),
+        };
+        let label = desk.say("page.keep-out");
+        lines.push(PageLine::known("tree.keep_out", label, within));
     }
+    lines.extend(apart_line(desk, tree));
     lines
 }
 

@@ -81,9 +81,13 @@ pub(super) fn asked_again(desk: &PageDesk, tree: &Tree, looks: &Looks) -> Vec<Pa
         let is_fresh = look.at.is_some_and(|at| !before(at.utc_ms));
         is_fresh && look.level == InspectionLevel::SameDay
     });
+    let nowhere = Id::default();
+    let begun = looks.today.map(|look| &look.id);
     ASKED_AGAIN
         .into_iter()
         .map(|part| {
+            let finding = finding_offer(desk, begun.unwrap_or(&nowhere), part);
+            let finding = desk.unless(finding, begun.is_none(), "page.look-again-first");
             let at = fresh.and_then(|look| look.walk_round.iter().find(|at| at.part == part));
             PartOfWalk {
                 part,
@@ -91,7 +95,11 @@ pub(super) fn asked_again(desk: &PageDesk, tree: &Tree, looks: &Looks) -> Vec<Pa
                 look: at.map(|at| at.look),
                 look_words: look_words(desk, at),
                 today: at.is_some(),
-                offers: look_offers(desk, CommandKind::LookAgain, &tree.id, part, at),
+                offers: [
+                    look_offers(desk, CommandKind::LookAgain, &tree.id, part, at),
+                    vec![finding],
+                ]
+                .concat(),
             }
         })
         .collect()

@@ -5,7 +5,8 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// The id of a record: any text, unique among records of its kind. The field book makes UUIDs of
-/// version 7; a site file may use short keys of its own, such as `oak-row` or `ana`.
+/// version 7; a site file may use short keys of its own, such as `oak-row` or `ana`, which are
+/// exchanged for UUIDs as it is brought in.
 #[derive(
     Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Default, Serialize, Deserialize, JsonSchema,
 )]

@@ -4,7 +4,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use serde_with::skip_serializing_none;
 
-use super::afterwards::WorkOutcome;
+use super::afterwards::{WorkDone, WorkOutcome};
 use super::id::Id;
 use super::inspection::Inspection;
 use super::measures::number;
@@ -159,6 +159,17 @@ pub struct Work {
     pub note: Option<String>,
     /// What became of it; nothing while it is still to do.
     pub outcome: Option<WorkOutcome>,
+}
+
+impl Tree {
+    /// Whether all the work that was wanted is done. Its zone need not be kept clear any more.
+    pub fn work_is_done(&self) -> bool {
+        let done = |work: &Work| {
+            let outcome = work.outcome.as_ref();
+            outcome.is_some_and(|outcome| outcome.done == WorkDone::Done)
+        };
+        !self.work.is_empty() && self.work.iter().all(done)
+    }
 }
 
 /// What is done to a tree, in the terms of pruning standards.

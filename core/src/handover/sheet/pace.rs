@@ -1,8 +1,10 @@
 //! Distances to pace from the stem, what lies inside them, trees to be kept apart, wires.
 
+use std::collections::BTreeSet;
+
 use crate::handover::paper::{Block, Rich};
 use crate::handover::paper_input::{PaperDesk, TreeSeen};
-use crate::record::{Judgement, WireAnswer, ZoneAnswer};
+use crate::record::{Id, Judgement, WireAnswer, ZoneAnswer};
 use crate::words::Said;
 
 /// Wires farther from the crown than this are left to the plan, in metres (house).
@@ -96,16 +98,17 @@ fn inside(desk: &PaperDesk, zone: &ZoneAnswer) -> Option<String> {
 /// The tags of the trees that may not be worked on together with this one.
 fn apart(desk: &PaperDesk, seen: &TreeSeen) -> Vec<String> {
     let own = &seen.tree.id;
-    let conflicts = &desk.input.judgement.conflicts;
-    let is_apart = |other: &TreeSeen| {
-        conflicts.iter().any(|conflict| {
-            let pair = (&conflict.tree, &conflict.other);
-            pair == (own, &other.tree.id) || pair == (&other.tree.id, own)
+    let conflicts = desk.input.judgement.conflicts.iter();
+    let others: BTreeSet<&Id> = conflicts
+        .filter_map(|pair| match (&pair.tree, &pair.other) {
+            (tree, other) if tree == own => Some(other),
+            (tree, other) if other == own => Some(tree),
+            _ => None,
         })
-    };
+        .collect();
     desk.trees
         .iter()
-        .filter(|other| is_apart(other))
+        .filter(|other| others.contains(&other.tree.id))
         .map(|other| other.tree.tag.clone())
         .collect()
 }

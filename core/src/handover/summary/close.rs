@@ -34,9 +34,22 @@ pub(in crate::handover) fn blocks(desk: &PaperDesk) -> Vec<Block> {
             rows_named: true,
         }));
     }
+    blocks.extend(done(desk));
     blocks.push(Block::heading(2, desk.say("summary.permissions")));
     blocks.push(permissions(desk));
     blocks
+}
+
+/// The trees on which the work is done: nothing is closed for them any more.
+fn done(desk: &PaperDesk) -> Option<Block> {
+    let done = desk.trees.iter().filter(|seen| seen.tree.work_is_done());
+    let tags: Vec<String> = done.map(|seen| seen.tree.tag.clone()).collect();
+    if tags.is_empty() {
+        return None;
+    }
+    let trees = desk.listed(&tags);
+    let said = [("trees", Said::Text(trees.as_str()))];
+    Some(Block::text(desk.words.say("summary.close-done", &said)))
 }
 
 /// What lies inside the ground to be kept clear around the trees that are worked on.
@@ -44,7 +57,7 @@ fn rows(desk: &PaperDesk) -> Vec<Vec<Cell>> {
     let zones = desk
         .trees
         .iter()
-        .filter_map(|seen| Some((&seen.tree.id, seen.planned_zone()?)));
+        .filter_map(|seen| Some((&seen.tree.id, seen.zone_to_close()?)));
     to_close(zones)
         .iter()
         .map(|thing| row(desk, thing))

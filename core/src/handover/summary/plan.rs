@@ -10,9 +10,7 @@ use crate::handover::paper::{Block, Figure, Voice};
 use crate::handover::paper_input::{PaperDesk, TreeSeen};
 use crate::handover::side_view::bar_unit;
 use crate::measure::place::LocalPlane;
-use crate::record::{
-    GroundForm, LatLon, LifeState, OverheadLine, Site, Target, TargetKind, WayOfWorking,
-};
+use crate::record::{GroundForm, LatLon, LifeState, OverheadLine, Site, Target, TargetKind};
 use crate::words::Said;
 
 /// Room for the plan on a page, in points.
@@ -168,9 +166,8 @@ fn tree(seen: &TreeSeen, plane: &LocalPlane) -> Option<PlanTree> {
 
 /// The keep-out of the planned way, where anything is cut.
 fn zone(seen: &TreeSeen, plane: &LocalPlane) -> Option<PlanZone> {
-    let zone = seen.planned_zone()?;
-    let idle = [WayOfWorking::InspectOnly, WayOfWorking::NoWork];
-    if idle.contains(&zone.way) || zone.keep_out_outline.len() < 3 {
+    let zone = seen.zone_to_close()?;
+    if zone.keep_out_outline.len() < 3 {
         return None;
     }
     Some(PlanZone {

@@ -228,7 +228,10 @@ fn not_assessed(desk: &PaperDesk, targets: &[String]) -> String {
 
 /// The targets inside the zone of the planned way.
 fn near(desk: &PaperDesk, seen: &TreeSeen) -> Vec<Id> {
-    let inside = seen.planned_zone().map(|zone| &zone.inside);
+    let inside = seen
+        .planned_zone()
+        .filter(|_| !seen.tree.work_is_done())
+        .map(|zone| &zone.inside);
     let mut targets: Vec<Id> = inside
         .into_iter()
         .flatten()

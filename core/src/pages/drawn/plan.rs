@@ -75,7 +75,7 @@ fn plan_input(
             .collect(),
         zones: answers
             .iter()
-            .filter_map(|(_, answer)| keep_out(answer, plane))
+            .filter_map(|(tree, answer)| keep_out(tree, answer, plane))
             .collect(),
         targets: site.targets.iter().map(|at| target(at, plane)).collect(),
         overhead_lines: site
@@ -146,11 +146,11 @@ fn symbol_of(verdict: Verdict) -> PointSymbol {
     }
 }
 
-/// The keep-out of the planned way, where anything is cut.
-fn keep_out(answer: &Judgement, plane: &LocalPlane) -> Option<PlanZone> {
+/// The keep-out of the planned way, where anything is still cut.
+fn keep_out(tree: &Tree, answer: &Judgement, plane: &LocalPlane) -> Option<PlanZone> {
     let zone = answer.zones.iter().find(|zone| zone.planned)?;
     let idle = [WayOfWorking::InspectOnly, WayOfWorking::NoWork];
-    if idle.contains(&zone.way) || zone.keep_out_outline.len() < 3 {
+    if tree.work_is_done() || idle.contains(&zone.way) || zone.keep_out_outline.len() < 3 {
         return None;
     }
     Some(PlanZone {

@@ -1,7 +1,7 @@
 //! What follows on the ground: what to close, move, guard and empty, which trees may not be worked
 //! on together, and what the site as a whole still lacks.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use bolewalk_core::record::{Id, Reason, SiteFile, SiteJudgement, ZoneAction};
 use bolewalk_core::words::{Said, Words};
@@ -14,7 +14,7 @@ pub fn told(file: &SiteFile, judgement: &SiteJudgement, words: &Words, lines: &m
     site_wide(&judgement.stops, "desk.site-stops", words, lines);
     site_wide(&judgement.gaps, "desk.site-gaps", words, lines);
     inside(file, judgement, words, lines);
-    apart(file, judgement, words, lines);
+    apart(judgement, words, lines);
 }
 
 fn site_wide(reasons: &[Reason], heading: &str, words: &Words, lines: &mut Lines) {
@@ -38,7 +38,9 @@ fn inside(file: &SiteFile, judgement: &SiteJudgement, words: &Words, lines: &mut
     let mut found: BTreeMap<(ZoneAction, Id), Concerned> = BTreeMap::new();
     let mut order = Vec::new();
     for judged in &judgement.trees {
-        let zone = names::tree(file, &judged.tree).and_then(|tree| shown_zone(tree, judged));
+        // Where the work is done nothing is closed any more.
+        let tree = names::tree(file, &judged.tree).filter(|tree| !tree.work_is_done());
+        let zone = tree.and_then(|tree| shown_zone(tree, judged));
         for inside in zone.iter().flat_map(|zone| &zone.inside) {
             let key = (inside.action, inside.record.clone());
             let entry = found.entry(key.clone()).or_insert_with(|| {
@@ -82,24 +84,24 @@ fn counted(key: &str, tags: &[String], words: &Words) -> String {
     )
 }
 
-fn apart(file: &SiteFile, judgement: &SiteJudgement, words: &Words, lines: &mut Lines) {
+fn apart(judgement: &SiteJudgement, words: &Words, lines: &mut Lines) {
     lines.heading(&words.say("desk.apart", &[]));
     if judgement.conflicts.is_empty() {
         lines.hung("  ", &words.say("desk.apart-none", &[]));
         return;
     }
+    let mut apart: BTreeMap<&Id, BTreeSet<&Id>> = BTreeMap::new();
+    for pair in &judgement.conflicts {
+        apart.entry(&pair.tree).or_default().insert(&pair.other);
+        apart.entry(&pair.other).or_default().insert(&pair.tree);
+    }
     for judged in &judgement.trees {
-        let others: Vec<String> = judgement
-            .trees
-            .iter()
-            .filter(|other| {
-                judgement.conflicts.iter().any(|pair| {
-                    let ids = (&pair.tree, &pair.other);
-                    ids == (&judged.tree, &other.tree) || ids == (&other.tree, &judged.tree)
-                })
-            })
-            .map(|other| names::tag(file, &other.tree).to_owned())
-            .collect();
+        let Some(own) = apart.get(&judged.tree) else {
+            continue;
+        };
+        // In walking order, as everywhere.
+        let others = judgement.trees.iter().filter(|one| own.contains(&one.tree));
+        let others: Vec<String> = others.map(|one| one.tag.clone()).collect();
         if !others.is_empty() {
             let said = words.say(
                 "desk.apart-tree",

@@ -18,11 +18,6 @@ pub fn tree<'a>(file: &'a SiteFile, id: &Id) -> Option<&'a Tree> {
     file.site.trees.iter().find(|tree| tree.id == *id)
 }
 
-/// The tag of a tree.
-pub fn tag<'a>(file: &'a SiteFile, id: &Id) -> &'a str {
-    tree(file, id).map_or("", |tree| tree.tag.as_str())
-}
-
 /// The looks at a tree up to a day, the newest first.
 pub fn looks<'a>(file: &SiteFile, tree: &'a Tree, as_of: Day) -> Vec<&'a Inspection> {
     let day_of = |look: &Inspection| {
