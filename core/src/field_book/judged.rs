@@ -13,7 +13,7 @@ use super::inner::Inner;
 use super::standing::{lower_for_standing, lower_for_unread};
 use crate::error::BookError;
 use crate::judge::{METHOD_VERSION, SiteContext, judge_context_by, judge_tree, rules_for};
-use crate::record::{Day, Id, Judgement, SiteFile, SiteJudgement, Tree, Visit};
+use crate::record::{Day, Id, Judgement, Position, Site, SiteFile, SiteJudgement, Tree, Visit};
 use crate::store::{LoadedSite, Reader};
 
 /// A site with its judgement of the day and hour.
@@ -25,10 +25,14 @@ pub(super) struct JudgedSite {
     pub(super) judged: SiteJudgement,
     /// The hour that picked the weather.
     pub(super) hour: Option<u32>,
-    keys: BTreeMap<Id, String>,
+    /// The last change in the log when it was loaded.
+    pub(super) seq: i64,
+    pub(super) keys: BTreeMap<Id, String>,
+    /// What goes into every tree's key.
+    pub(super) shared: SharedKey,
     /// The trees' answers before they were lowered for what stands or cannot be read; nothing where
     /// none was.
-    before_lowering: Option<Vec<Judgement>>,
+    pub(super) before_lowering: Option<Vec<Judgement>>,
 }
 
 impl JudgedSite {
@@ -59,9 +63,14 @@ impl Inner {
         {
             return Ok(known.clone());
         }
+        if let Some(refreshed) = self.refreshed(site)? {
+            return Ok(refreshed);
+        }
+        let seq = self.store.read().last_seq()?;
         let loaded = self.store.read().load_site(site)?;
         let at_hand = self.answers_at_hand(&loaded.file)?;
-        let judged = judge_loaded(loaded, today, self.clock.hour(), &at_hand)?;
+        let mut judged = judge_loaded(loaded, today, self.clock.hour(), &at_hand)?;
+        judged.seq = seq;
         let mut fresh = Vec::new();
         for judgement in judged.plain() {
             let Some(key) = judged.keys.get(&judgement.tree) else {
@@ -71,12 +80,7 @@ impl Inner {
                 .get(&judgement.tree)
                 .is_none_or(|(known, _)| known != key)
             {
-                let kept = KeptAnswer {
-                    key: key.clone(),
-                    judgement: judgement.clone(),
-                };
-                let text = serde_json::to_string(&kept).map_err(defect)?;
-                fresh.push((judgement.tree.0.clone(), text));
+                fresh.push(kept_text(key, judgement)?);
             }
         }
         if !fresh.is_empty() {
@@ -159,20 +163,26 @@ pub(super) fn judge_loaded(
     at_hand: &Answers,
 ) -> Result<JudgedSite, BookError> {
     let hour = hour_that_counts(&loaded.file, today, now);
-    let keys = keys_of(&loaded.file, today, hour)?;
+    let shared = SharedKey::of(&loaded.file, today, hour)?;
+    let trees = loaded.file.site.trees.iter();
+    let keys = trees
+        .map(|tree| Ok((tree.id.clone(), shared.key(tree)?)))
+        .collect::<Result<BTreeMap<Id, String>, BookError>>()?;
     let mut judged = judge_file(&loaded.file, today, hour, &|tree| {
         let (known, answer) = at_hand.get(&tree.id)?;
         (keys.get(&tree.id) == Some(known)).then(|| answer.clone())
     })?;
     let doubtful = !loaded.standing.is_empty() || !loaded.unread.is_empty();
     let before_lowering = doubtful.then(|| judged.trees.clone());
-    lower_for_standing(&loaded, &mut judged, hour)?;
+    lower_for_standing(&loaded, &mut judged, hour, &keys)?;
     lower_for_unread(&loaded, &mut judged);
     Ok(JudgedSite {
         loaded,
         judged,
         hour,
+        seq: 0,
         keys,
+        shared,
         before_lowering,
     })
 }
@@ -191,29 +201,86 @@ pub(super) fn judge_file(
     }))
 }
 
-/// The key of every tree.
-fn keys_of(
-    file: &SiteFile,
-    today: Day,
-    hour: Option<u32>,
-) -> Result<BTreeMap<Id, String>, BookError> {
-    let around = SiteFile {
-        site: crate::record::Site {
-            trees: Vec::new(),
-            ..file.site.clone()
-        },
-        ..file.clone()
-    };
-    // The plane of a site without an outline lies around its first tree.
-    let first = file.site.trees.iter().find_map(|tree| tree.position);
-    let shared =
-        serde_json::to_vec(&(METHOD_VERSION, today, hour, &around, first)).map_err(defect)?;
-    let shared = blake3::hash(&shared);
-    let key = |tree: &Tree| -> Result<(Id, String), BookError> {
+/// The first part of the key of every tree of a site: all that goes into its answer beside the tree.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct SharedKey {
+    around: blake3::Hash,
+    /// The plane of a site without an outline lies around its first tree.
+    first: Option<Position>,
+}
+
+impl SharedKey {
+    pub(super) fn of(
+        file: &SiteFile,
+        today: Day,
+        hour: Option<u32>,
+    ) -> Result<SharedKey, BookError> {
+        let first = first_position(file);
+        // Named one by one, so that no new part is forgotten.
+        let SiteFile {
+            format,
+            site,
+            crew,
+            gear,
+            codebook,
+            house_values,
+        } = file;
+        let Site {
+            id,
+            name,
+            client,
+            address,
+            rule_set,
+            outline,
+            rescue,
+            note,
+            targets,
+            lines,
+            permissions,
+            visits,
+            trees: _,
+        } = site;
+        let site = (id, name, client, address, rule_set, outline, rescue, note);
+        let beside = (targets, lines, permissions, visits);
+        let book = (crew, gear, codebook, house_values);
+        let around = (
+            METHOD_VERSION,
+            today,
+            hour,
+            format,
+            site,
+            beside,
+            book,
+            first,
+        );
+        let around = blake3::hash(&serde_json::to_vec(&around).map_err(defect)?);
+        Ok(SharedKey { around, first })
+    }
+
+    /// Whether it is still that of a site of which only trees have changed.
+    pub(super) fn holds(&self, file: &SiteFile) -> bool {
+        self.first == first_position(file)
+    }
+
+    /// The key of a tree.
+    pub(super) fn key(&self, tree: &Tree) -> Result<String, BookError> {
         let mut hasher = blake3::Hasher::new();
-        hasher.update(shared.as_bytes());
+        hasher.update(self.around.as_bytes());
         hasher.update(&serde_json::to_vec(tree).map_err(defect)?);
-        Ok((tree.id.clone(), hasher.finalize().to_hex().to_string()))
+        Ok(hasher.finalize().to_hex().to_string())
+    }
+}
+
+fn first_position(file: &SiteFile) -> Option<Position> {
+    file.site.trees.iter().find_map(|tree| tree.position)
+}
+
+/// A tree's answer as the store keeps it.
+pub(super) fn kept_text(key: &str, judgement: &Judgement) -> Result<(String, String), BookError> {
+    let kept = KeptAnswer {
+        key: key.to_owned(),
+        judgement: judgement.clone(),
     };
-    file.site.trees.iter().map(key).collect()
+    let text = serde_json::to_string(&kept).map_err(defect)?;
+    Ok((judgement.tree.0.clone(), text))
 }

@@ -10,7 +10,7 @@
 //! | `act` | which command does what |
 //! | one file a noun | `site`, `tree`, … the typed commands |
 //! | `undo`, `last_edit` | takes edits back, and says what that is |
-//! | `judged`, `standing` | the judgement after each edit, and its cache |
+//! | `judged`, `refreshed`, `standing` | the judgement after each edit, and its cache |
 //! | `show`, `show_book`, `notices` | which address shows which page; what is told first |
 //! | `words_of` | words while no book is open |
 //! | `long_work`, `papers`, `bring_in`, `pack` | long work |
@@ -49,6 +49,7 @@ mod phone;
 mod photo;
 mod position;
 mod records;
+mod refreshed;
 mod rehearse;
 mod rules;
 mod section;

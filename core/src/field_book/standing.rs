@@ -1,8 +1,10 @@
 //! Where several values stand, or a value cannot be read, the lower verdict counts.
 
-use super::judged::judge_file;
+use std::collections::BTreeMap;
+
+use super::judged::{SharedKey, judge_file};
 use crate::error::BookError;
-use crate::record::{Judgement, Reason, SiteJudgement, Verdict};
+use crate::record::{Id, Judgement, Reason, SiteJudgement, Tree, Verdict};
 use crate::store::{LoadedSite, UnreadValue};
 
 /// Judges the site with each other standing value; the lower verdict of each tree counts until a
@@ -11,14 +13,29 @@ pub(super) fn lower_for_standing(
     loaded: &LoadedSite,
     judged: &mut SiteJudgement,
     hour: Option<u32>,
+    keys: &BTreeMap<Id, String>,
 ) -> Result<(), BookError> {
+    let plain: BTreeMap<Id, Judgement> = match loaded.standing.is_empty() {
+        true => BTreeMap::new(),
+        false => {
+            let answers = judged.trees.iter();
+            answers.map(|one| (one.tree.clone(), one.clone())).collect()
+        }
+    };
     for standing in &loaded.standing {
         let others = standing.values.len().saturating_sub(1);
         for value in standing.values.iter().take(others) {
             let Some(file) = loaded.with_value(standing, value) else {
                 continue;
             };
-            let other = judge_file(&file, judged.as_of, hour, &|_| None)?;
+            let shared = SharedKey::of(&file, judged.as_of, hour)?;
+            // Most trees are as they were: their answers stand.
+            let stands = |tree: &Tree| {
+                let key = shared.key(tree).ok()?;
+                let known = keys.get(&tree.id) == Some(&key);
+                known.then(|| plain.get(&tree.id).cloned()).flatten()
+            };
+            let other = judge_file(&file, judged.as_of, hour, &stands)?;
             for answer in &mut judged.trees {
                 let theirs = other.trees.iter().find(|one| one.tree == answer.tree);
                 if let Some(theirs) = theirs

@@ -1,13 +1,15 @@
 //! The judgement of a whole site on one day: its trees in walking order, and which of them may not
 //! be worked on together.
 
+use std::collections::{BTreeMap, BTreeSet};
+
 use rayon::prelude::*;
 
 use crate::error::BookError;
-use crate::record::{Day, Judgement, SiteFile, SiteJudgement, Tree};
+use crate::record::{Day, Id, Judgement, SiteFile, SiteJudgement, Tree};
 
 use super::case::SiteContext;
-use super::conflict::conflicts;
+use super::conflict::{conflicts, conflicts_of, in_order};
 use super::gaps;
 use super::judge_tree::judge_tree;
 use super::rules::RuleSet;
@@ -45,23 +47,10 @@ pub fn judge_context_by(
     site: &SiteContext,
     of_tree: &(dyn Fn(&Tree) -> Judgement + Sync),
 ) -> SiteJudgement {
-    let mut trees: Vec<&Tree> = site.file.site.trees.iter().collect();
-    // Trees without a place in the walk come last, in the order they were recorded.
-    trees.sort_by_key(|tree| tree.walk_order.unwrap_or(u32::MAX));
+    let trees = in_walking_order(site);
     // On every core; the order stays.
     let judged: Vec<Judgement> = trees.par_iter().map(|tree| of_tree(tree)).collect();
-    let crowns = trees.iter().map(|tree| {
-        let seen = (!tree.work.is_empty()).then(|| site.seen(tree)).flatten();
-        let crown = seen.and_then(|seen| seen.look.crown);
-        crown.map_or(0.0, |crown| crown.radius_m)
-    });
-    let laid: Vec<_> = trees
-        .iter()
-        .copied()
-        .zip(&judged)
-        .zip(crowns)
-        .map(|((tree, judgement), crown_m)| (tree, judgement, crown_m))
-        .collect();
+    let laid: Vec<_> = trees.iter().copied().zip(&judged).collect();
     SiteJudgement {
         site: site.file.site.id.clone(),
         as_of: site.as_of,
@@ -70,4 +59,50 @@ pub fn judge_context_by(
         stops: stops::site_stops(site),
         trees: judged,
     }
+}
+
+/// The same where only the trees `changed` are others than they were for the judgement `before`, or
+/// are new or gone: they are judged, and set against the trees around them; all else stands.
+pub fn judge_again(
+    site: &SiteContext,
+    before: SiteJudgement,
+    changed: &BTreeSet<Id>,
+) -> SiteJudgement {
+    let SiteJudgement {
+        conflicts: mut pairs,
+        trees: answers,
+        ..
+    } = before;
+    let stands = |answer: &Judgement| !changed.contains(&answer.tree);
+    let answers = answers.into_iter().filter(stands);
+    let mut answers: BTreeMap<Id, Judgement> = answers
+        .map(|answer| (answer.tree.clone(), answer))
+        .collect();
+    let trees = in_walking_order(site);
+    let judged: Vec<Judgement> = trees
+        .iter()
+        .map(|tree| {
+            let stood = answers.remove(&tree.id);
+            stood.unwrap_or_else(|| judge_tree(site, tree))
+        })
+        .collect();
+    let laid: Vec<_> = trees.iter().copied().zip(&judged).collect();
+    pairs.retain(|pair| !changed.contains(&pair.tree) && !changed.contains(&pair.other));
+    pairs.extend(conflicts_of(site, &laid, changed));
+    in_order(&mut pairs);
+    SiteJudgement {
+        site: site.file.site.id.clone(),
+        as_of: site.as_of,
+        conflicts: pairs,
+        gaps: gaps::of_site(site),
+        stops: stops::site_stops(site),
+        trees: judged,
+    }
+}
+
+/// Trees without a place in the walk come last, in the order they were recorded.
+fn in_walking_order<'a>(site: &SiteContext<'a>) -> Vec<&'a Tree> {
+    let mut trees: Vec<&Tree> = site.file.site.trees.iter().collect();
+    trees.sort_by_key(|tree| tree.walk_order.unwrap_or(u32::MAX));
+    trees
 }

@@ -47,7 +47,7 @@ mod zone_working;
 
 pub use case::SiteContext;
 pub use gear::{gear_fault, next_check};
-pub use judge_site::{judge_context, judge_context_by, judge_site, rules_for};
+pub use judge_site::{judge_again, judge_context, judge_context_by, judge_site, rules_for};
 pub use judge_tree::judge_tree;
 pub use looks::CountingLooks;
 pub use training::{CLIMBING_KNOTS, Lapse, is_signed_off, knows_knot, lapses, sign_off_holds};

@@ -13,6 +13,7 @@
 //! | `project` | the log → the tables, in one fixed order |
 //! | `flatten`, `ids`, `put` | nested records in |
 //! | `edit`, `write`, `undo` | one transaction an edit, and back |
+//! | `refresh` | a site that was read, brought up to an edit |
 //! | `read`, `nest`, `fit` | the tables → nested records |
 //! | `standing`, `removed` | what stands side by side until a person settles it |
 //! | `merge` | the union of two logs |
@@ -42,6 +43,7 @@ mod open;
 mod project;
 mod put;
 mod read;
+mod refresh;
 mod removed;
 mod standing;
 mod thin;

@@ -164,7 +164,9 @@ impl Inner {
         running: &Running<'_>,
     ) -> Result<PackTaken, BookError> {
         self.see_room()?;
-        self.outdate_judgement();
+        // Another phone's changes may lie anywhere: the site is read whole.
+        self.judged = None;
+        self.judged_before = None;
         let received = pack.take_in(&mut self.store, &|done, of| running.tell(done, of))?;
         pack_taken(&received, &self.store, &self.settings.words())
     }
