@@ -195,7 +195,7 @@ CREATE TABLE own_edit (
     after_seq INTEGER NOT NULL,
     last_seq INTEGER NOT NULL,
     taken_back INTEGER NOT NULL DEFAULT 0
-) STRICT;
+, "command" TEXT) STRICT;
 CREATE TABLE own_restored (change TEXT PRIMARY KEY, stands_for TEXT NOT NULL) STRICT, WITHOUT ROWID;
 CREATE TABLE part_look (
     id TEXT PRIMARY KEY,

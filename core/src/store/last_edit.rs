@@ -2,7 +2,7 @@
 
 use rusqlite::{OptionalExtension, params};
 
-use super::change::{COLUMNS, Change};
+use super::change::{COLUMNS, Change, SEEN};
 use super::{Edit, Store};
 use crate::error::BookError;
 use crate::record::{Id, Noun};
@@ -55,16 +55,28 @@ impl Store {
         ))?;
         let rows = query.query_map(params![no, LOOKED_AT], Change::of_row)?;
         let changes: Vec<Change> = rows.collect::<rusqlite::Result<_>>()?;
-        let known = |change: &&Change| Noun::of_table(&change.noun).is_some();
-        let Some(first) = changes.iter().find(known) else {
+        // What the author of a removal knew stands at the site and is no part of what was done.
+        let done = changes.iter().filter(|change| change.field != SEEN);
+        let mut records = done.filter_map(|change| {
+            let noun = Noun::of_table(&change.noun)?;
+            Some((noun, change.record.as_str()))
+        });
+        let Some((noun, record)) = records.next() else {
             return Ok(None);
         };
-        let noun = Noun::of_table(&first.noun).unwrap_or(Noun::Site);
+        let mut whose = self.whose(noun, record)?;
+        // An inspection may begin with the visit of the day, which is no tree's.
+        for (noun, record) in records {
+            if whose.is_some() {
+                break;
+            }
+            whose = self.whose(noun, record)?;
+        }
         Ok(Some(LastEdit {
             command: command.unwrap_or_default(),
             noun,
             field: one_field(&changes),
-            whose: self.whose(noun, &first.record)?,
+            whose,
         }))
     }
 
