@@ -31,8 +31,10 @@ pub struct ActionOfSite {
 /// What the planned ways of working ask for, what is to be closed first.
 pub(super) fn actions(desk: &PageDesk, site: &Site) -> Vec<ActionOfSite> {
     let trees = desk.trees();
+    // Where the work is done nothing is closed any more.
     let zones = trees
         .iter()
+        .filter(|(tree, _)| !tree.work_is_done())
         .filter_map(|(tree, answer)| Some((&tree.id, zone_of_planned_work(answer)?)));
     let things = to_close(zones);
     ORDER
