@@ -3,7 +3,9 @@
 use super::fill::defect;
 use super::inner::Inner;
 use crate::error::BookError;
-use crate::pages::{Entry, Offer, OfferedChoice, OfferedInput, depends, species_suggested, trees_suggested};
+use crate::pages::{
+    Entry, Offer, OfferedChoice, OfferedInput, depends, species_suggested, trees_suggested,
+};
 use crate::record::{Id, Noun};
 
 /// Most species and codes remembered as used.

@@ -265,10 +265,11 @@ fn other_gear_words(desk: &PageDesk, pieces: usize) -> String {
 }
 
 fn undo_gear(desk: &PageDesk) -> Offer {
-    let of_book = desk.offer(C::Undo, &Id::default(), None);
-    let mut of_book = desk.unless(of_book, !desk.can_undo_in_book, "fault.nothing-to-undo");
+    let mut of_book = desk.undo_offer(&Id::default(), desk.undo_in_book.as_deref());
     of_book.id = format!("{}.gear", C::Undo.id());
-    of_book.words = desk.say("page.undo-gear");
+    if !of_book.enabled {
+        of_book.words = desk.say("page.undo-gear");
+    }
     of_book
 }
 
