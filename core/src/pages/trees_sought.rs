@@ -92,6 +92,8 @@ fn choice(words: &Words, tree: &Tree) -> OfferedChoice {
             Some(name) => species_words(words, name),
             None => String::new(),
         },
+        aside: false,
+        drawing: None,
     }
 }
 
