@@ -92,7 +92,9 @@ class JourneyWalker(private val walk: Walk, private val journey: Journey) {
         }
         // A step says all that it enters, whatever was left in the form before.
         if (walk.state.form?.fromBefore == true) walk.tap("form.start_anew")
-        step.enter.forEach { (input, value) -> enter(inputOf(input), value) }
+        // From the top of the form downward, for what one input offers follows from those above it.
+        val order = walk.state.form?.offer?.inputs.orEmpty().map { it.id }
+        step.enter.keys.sortedBy(order::indexOf).forEach { enter(inputOf(it), step.enter.getValue(it)) }
         step.sense.forEach(::sense)
         walk.tap(hasTestTag("form.confirm"), times)
     }
@@ -119,7 +121,9 @@ class JourneyWalker(private val walk: Walk, private val journey: Journey) {
     private fun choose(input: OfferedInput, choices: List<OfferedChoice>, wanted: String) {
         val choice = checkNotNull(choices.find { it.id == wanted || it.words.equals(wanted, ignoreCase = true) }) { "$wanted is none of the choices" }
         val tile = hasTestTag("${input.id}/${choice.id}")
-        if (!walk.exists(tile)) walk.type("${input.id}/search", choice.words)
+        if (!walk.exists(tile)) {
+            if (walk.exists(hasTestTag("${input.id}/more"))) walk.tap("${input.id}/more") else walk.type("${input.id}/search", choice.words)
+        }
         walk.tap(tile)
     }
 

@@ -58,6 +58,10 @@ val screenStates: List<ScreenState> = buildList {
     on(InBook.DEMO, "people") { to("people") }
     on(InBook.DEMO, "person", 2) { to("people").to("person", "Ines") }
     on(InBook.DEMO, "gear", 2) { to("gear") }
+    on(InBook.DEMO, "codebook", 2) { to("codebook") }
+    on(InBook.DEMO, "code-change") { to("codebook").tap("code.change") }
+    on(InBook.DEMO, "rule-set") { to("rule_set") }
+    on(InBook.DEMO, "rule-change") { to("rule_set").tap("house_value.set") }
     on(InBook.DEMO, "settings") { to("settings") }
     on(InBook.DEMO, "settings-change", 2) { to("settings").tap("settings.change") }
     on(InBook.DEMO, "site-crowded", 3) { to("site") }
@@ -100,6 +104,7 @@ val screenStates: List<ScreenState> = buildList {
     on(InBook.ONE_TREE, "triage") { to("site").to("tree").tap("triage.record") }
     on(InBook.ONE_TREE, "full-check") { to("site").to("tree").tap("full_check.start").tap("full_check.record") }
     on(InBook.DEMO, "finding-new", 2) { to("site").to("tree", "04").tap("finding.add") }
+    on(InBook.DEMO, "finding-of-part", 2) { to("site").to("tree", "04").tap("finding.add").tap("finding.part/base").tap("finding.code/wound") }
     on(InBook.DEMO, "finding") { to("site").to("tree", "04").to("finding") }
     on(InBook.DEMO, "photo-new") {
         app.doubles.next = File(root, "mobile-android/app/src/test/photos/04-bracket-at-base.jpg")

@@ -132,10 +132,13 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
         rehearse()
     }
 
-    /** Asks what would be recorded, for measures shown while they are taken. */
+    /** Asks what follows from what was entered, and what would be recorded, for measures shown while they are taken. */
     private fun rehearse() = launch {
         val number = ++rehearsed
         val form = now.value.form ?: return@launch
+        val asks = keeper.ask { narrowed(form.offer, form.entries()) }
+        if (number != rehearsed) return@launch
+        if (asks is Answer.Given) now.update { state -> state.copy(form = state.form?.copy(inputs = asks.value)) }
         if (wayOf(form.offer.command) !is Way.Make && wayOf(form.offer.command) !is Way.Change) return@launch
         val answer = keeper.ask { rehearse(form.offer.command, form.offer.about, form.entries()) }
         if (number != rehearsed || answer !is Answer.Given) return@launch

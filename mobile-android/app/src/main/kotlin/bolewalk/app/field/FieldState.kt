@@ -72,6 +72,8 @@ data class FilledOffer(
     val faults: Map<String, String> = emptyMap(),
     /** What would be recorded as it stands, and what is missing for it. */
     val rehearsed: Rehearsal? = null,
+    /** What is asked, as it follows from what was entered. */
+    val inputs: List<OfferedInput> = offer.inputs,
 ) {
     /** What a person entered, worth keeping when the form is left: not what a tile said or a sense came to by itself. */
     val byHand: Map<String, EntryValue>

@@ -27,13 +27,17 @@ private const val MANY = 60
 internal fun ChoiceInput(input: OfferedInput, choices: List<OfferedChoice>, chosen: String, enter: (String) -> Unit) =
     Searched(input, choices, setOf(chosen)) { choice ->
         val here = choice.id == chosen
-        ChoiceTile(choice.words, choice.help, here, "${input.id}/${choice.id}") { enter(if (here && !input.needed) "" else choice.id) }
+        // What is drawn and said in a sentence takes the whole width.
+        val wide = if (choice.drawing != null && choice.help.isNotEmpty()) Modifier.fillMaxWidth() else Modifier
+        ChoiceTile(choice.words, choice.help, here, "${input.id}/${choice.id}", wide, choice.drawing) {
+            enter(if (here && !input.needed) "" else choice.id)
+        }
     }
 
 @Composable
 internal fun ChoicesInput(input: OfferedInput, choices: List<OfferedChoice>, chosen: List<String>, enter: (List<String>) -> Unit) =
     Searched(input, choices, chosen.toSet()) { choice ->
-        ToggleTile(choice.words, choice.help, choice.id in chosen, "${input.id}/${choice.id}") { on ->
+        ToggleTile(choice.words, choice.help, choice.id in chosen, "${input.id}/${choice.id}", drawing = choice.drawing) { on ->
             enter(if (on) chosen + choice.id else chosen - choice.id)
         }
     }
@@ -41,6 +45,7 @@ internal fun ChoicesInput(input: OfferedInput, choices: List<OfferedChoice>, cho
 @Composable
 private fun Searched(input: OfferedInput, choices: List<OfferedChoice>, chosen: Set<String>, tile: @Composable (OfferedChoice) -> Unit) {
     var sought by rememberSaveable(input.id) { mutableStateOf("") }
+    var all by rememberSaveable(input.id, "all") { mutableStateOf(false) }
     if (choices.size > MANY) {
         val words = LocalWords.current.searchList
         OutlinedTextField(
@@ -48,8 +53,14 @@ private fun Searched(input: OfferedInput, choices: List<OfferedChoice>, chosen: 
             textStyle = MaterialTheme.typography.bodyLarge,
         )
     }
-    val fitting = choices.filter { it.id in chosen } + choices.filter { it.id !in chosen && it.words.contains(sought, ignoreCase = true) }
-    Tiles { fitting.take(MANY).forEach { tile(it) } }
+    val fitting = if (choices.size <= MANY) choices else {
+        choices.filter { it.id in chosen } + choices.filter { it.id !in chosen && it.words.contains(sought, ignoreCase = true) }
+    }
+    val (aside, here) = fitting.partition { it.aside && !all }
+    Tiles {
+        here.take(MANY).forEach { tile(it) }
+        if (aside.isNotEmpty()) ActionTile(LocalWords.current.more, "${input.id}/more", weight = Weight.QUIET, sign = Sign.MORE) { all = true }
+    }
 }
 
 /** One choice of many: what was used last at hand, else found by letters, which forgive what is mistyped. */

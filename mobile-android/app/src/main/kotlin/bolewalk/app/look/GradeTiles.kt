@@ -14,7 +14,7 @@ fun GradeTiles(grades: List<GradeTile>, offer: Offer, hand: Hand) = Stacked {
     // The grade is the one choice that the command needs.
     val input = offer.inputs.firstOrNull { it.needed && it.kind is InputKind.Choice } ?: return@Stacked
     grades.forEach { tile ->
-        ChoiceTile(tile.words, tile.sentence, tile.chosen, "${offer.id}/${tile.grade}", Modifier.fillMaxWidth()) {
+        ChoiceTile(tile.words, tile.sentence, tile.chosen, "${offer.id}/${tile.grade}", Modifier.fillMaxWidth(), tile.drawing) {
             hand.take(offer, mapOf(input.id to EntryValue.Choice("${tile.grade}")))
         }
     }

@@ -20,6 +20,9 @@ object Spacing {
     /** The least side of what can be tapped. */
     val target = 56.dp
 
+    /** The least width of a large tile with a drawing. */
+    val wideTarget = 104.dp
+
     /** The least distance between two of them. */
     val apart = 8.dp
 

@@ -30,6 +30,7 @@ import androidx.compose.ui.semantics.selected
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.text.style.TextAlign
 import androidx.compose.ui.unit.dp
+import bolewalk.book.DrawingAddress
 
 /** How much a button asks to be tapped. */
 enum class Weight { PRIMARY, PLAIN, QUIET }
@@ -58,20 +59,44 @@ fun StandingTile(words: String, tag: String, enabled: Boolean, onClick: () -> Un
 
 /** One of several, of which one can be chosen: told by its border, its sign and by the screen reader, not by colour. */
 @Composable
-fun ChoiceTile(words: String, help: String, chosen: Boolean, tag: String, modifier: Modifier = Modifier, onClick: () -> Unit) = Face(
+fun ChoiceTile(
+    words: String,
+    help: String,
+    chosen: Boolean,
+    tag: String,
+    modifier: Modifier = Modifier,
+    drawing: DrawingAddress? = null,
+    onClick: () -> Unit,
+) = Face(
     words, help, modifier.testTag(tag).clip(rounded).selectable(chosen, role = Role.RadioButton, onClick = onClick),
-    if (chosen) Weight.PRIMARY else Weight.QUIET, true, if (chosen) Sign.CHOSEN else null,
+    if (chosen) Weight.PRIMARY else Weight.QUIET, true, if (chosen) Sign.CHOSEN else null, drawing,
 )
 
 /** One of several, of which any number can be chosen. */
 @Composable
-fun ToggleTile(words: String, help: String, chosen: Boolean, tag: String, modifier: Modifier = Modifier, onChange: (Boolean) -> Unit) = Face(
+fun ToggleTile(
+    words: String,
+    help: String,
+    chosen: Boolean,
+    tag: String,
+    modifier: Modifier = Modifier,
+    drawing: DrawingAddress? = null,
+    onChange: (Boolean) -> Unit,
+) = Face(
     words, help, modifier.testTag(tag).clip(rounded).toggleable(chosen, role = Role.Checkbox, onValueChange = onChange),
-    if (chosen) Weight.PRIMARY else Weight.QUIET, true, if (chosen) Sign.CHOSEN else null,
+    if (chosen) Weight.PRIMARY else Weight.QUIET, true, if (chosen) Sign.CHOSEN else null, drawing,
 )
 
 @Composable
-private fun Face(words: String, help: String, modifier: Modifier, weight: Weight, enabled: Boolean, sign: Sign?) {
+private fun Face(
+    words: String,
+    help: String,
+    modifier: Modifier,
+    weight: Weight,
+    enabled: Boolean,
+    sign: Sign?,
+    drawing: DrawingAddress? = null,
+) {
     val palette = LocalPalette.current
     val (ground, ink) = when {
         !enabled -> palette.ground to palette.quietInk
@@ -81,18 +106,37 @@ private fun Face(words: String, help: String, modifier: Modifier, weight: Weight
     val edge = if (weight == Weight.QUIET || !enabled) palette.edge else palette.slate
     val border = BorderStroke(if (weight == Weight.QUIET) 1.dp else 2.dp, edge).takeIf { enabled }
     Surface(if (enabled) modifier else modifier.dashed(edge), rounded, ground, ink, border = border) {
-        Row(
-            Modifier.defaultMinSize(Spacing.target, Spacing.target).padding(Spacing.inside, 8.dp),
-            Arrangement.spacedBy(8.dp, if (help.isEmpty()) Alignment.CenterHorizontally else Alignment.Start), Alignment.CenterVertically,
-        ) {
-            sign?.let { SignMark(it) }
-            Column(horizontalAlignment = if (help.isEmpty()) Alignment.CenterHorizontally else Alignment.Start) {
-                if (words.isNotEmpty()) {
-                    Text(words, style = MaterialTheme.typography.labelLarge, textAlign = if (help.isEmpty()) TextAlign.Center else TextAlign.Start)
-                }
-                if (help.isNotEmpty()) Text(help, style = MaterialTheme.typography.bodySmall)
+        if (drawing != null && help.isEmpty()) {
+            // A large tile: its drawing over its words.
+            Column(
+                Modifier.defaultMinSize(Spacing.wideTarget, Spacing.target).padding(8.dp),
+                Arrangement.spacedBy(4.dp), Alignment.CenterHorizontally,
+            ) {
+                Sketch(drawing)
+                SignedWords(words, help, sign)
+            }
+        } else {
+            Row(
+                Modifier.defaultMinSize(Spacing.target, Spacing.target).padding(Spacing.inside, 8.dp),
+                Arrangement.spacedBy(8.dp, if (help.isEmpty()) Alignment.CenterHorizontally else Alignment.Start), Alignment.CenterVertically,
+            ) {
+                drawing?.let { Sketch(it) }
+                SignedWords(words, help, sign)
             }
         }
+    }
+}
+
+@Composable
+private fun SignedWords(words: String, help: String, sign: Sign?) = Row(
+    horizontalArrangement = Arrangement.spacedBy(8.dp), verticalAlignment = Alignment.CenterVertically,
+) {
+    sign?.let { SignMark(it) }
+    Column(horizontalAlignment = if (help.isEmpty()) Alignment.CenterHorizontally else Alignment.Start) {
+        if (words.isNotEmpty()) {
+            Text(words, style = MaterialTheme.typography.labelLarge, textAlign = if (help.isEmpty()) TextAlign.Center else TextAlign.Start)
+        }
+        if (help.isNotEmpty()) Text(help, style = MaterialTheme.typography.bodySmall)
     }
 }
 

@@ -34,6 +34,7 @@ import bolewalk.app.field.treeOnPlan
 import bolewalk.app.field.wayOf
 import bolewalk.app.look.Hand
 import bolewalk.app.look.FormHand
+import bolewalk.app.look.LocalDrawings
 import bolewalk.app.look.LocalForm
 import bolewalk.app.look.LocalPalette
 import bolewalk.app.look.LocalWords
@@ -55,6 +56,8 @@ import bolewalk.app.screens.gear.gearPage
 import bolewalk.app.screens.stemsection.stemSectionPage
 import bolewalk.app.screens.aloft.aloftPage
 import bolewalk.app.screens.compare.comparePage
+import bolewalk.book.Drawing
+import bolewalk.book.DrawingAddress
 import bolewalk.book.Page
 import java.io.File
 
@@ -69,13 +72,16 @@ fun FieldScreen(state: FieldState, field: FieldModel) {
             .windowInsetsPadding(WindowInsets.safeDrawing.union(WindowInsets.ime)).semantics { testTagsAsResourceId = true },
     ) {
         val (form, handed) = state.form to state.handedIn
-        if (handed != null) {
-            HandedInScreen(handed, field)
-        } else if (form == null) {
-            holder.SaveableStateProvider(state.address.toString()) { PageScreen(state, hand, field) }
-        } else {
-            val formHand = remember(field) { FormHand({ input, path -> field.await(input, path) }, field::suggest, field::average) }
-            CompositionLocalProvider(LocalForm provides formHand) { key(form.offer.token, form.anew) { FormScreen(form, state, field) } }
+        val drawings: suspend (DrawingAddress) -> Drawing? = remember(field) { { field.drawing(it, 0, 100) } }
+        CompositionLocalProvider(LocalDrawings provides drawings) {
+            if (handed != null) {
+                HandedInScreen(handed, field)
+            } else if (form == null) {
+                holder.SaveableStateProvider(state.address.toString()) { PageScreen(state, hand, field) }
+            } else {
+                val formHand = remember(field) { FormHand({ input, path -> field.await(input, path) }, field::suggest, field::average) }
+                CompositionLocalProvider(LocalForm provides formHand) { key(form.offer.token, form.anew) { FormScreen(form, state, field) } }
+            }
         }
     }
 }

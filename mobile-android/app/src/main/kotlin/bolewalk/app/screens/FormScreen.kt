@@ -61,7 +61,7 @@ fun FormScreen(form: FilledOffer, state: FieldState, field: FieldModel) = Column
         if (form.fromBefore) FromBefore(field)
         val wrong = form.offer.inputs.map { it.id }.find { it in form.faults }
         CompositionLocalProvider(LocalPlan provides planOf(form, field)) {
-            form.offer.inputs.forEach { input ->
+            form.inputs.forEach { input ->
                 InSight(state.said.takeIf { it?.refused == true && input.id == wrong }) {
                     FieldInput(input, form.shown(input), form.faults[input.id]) { field.enter(input.id, it) }
                 }
