@@ -73,7 +73,7 @@ class WordsTest {
         assertTrue(walk.sees("was damaged"))
         setBook("language" to "spanish")
         walk.away()
-        assertTrue(walk.sees("no había copia buena"))
+        assertTrue(walk.sees("no había ninguna copia buena"))
         assertTrue(walk.exists(hasTestTag("site.add")))
         walk.end()
     }
@@ -100,7 +100,7 @@ class WordsTest {
         assertTrue(walk.exists(hasTestTag("form.confirm") and hasText("Guardar")))
         walk.tap("form.close").to("settings").tap("settings.change").tap("settings.language/english").tap("form.confirm").tap("settings.change")
         assertEquals("the language changed while the app was open", wordsOfShell("en").keep, walk.state.words.keep)
-        assertTrue(walk.exists(hasTestTag("form.confirm") and hasText("Keep")))
+        assertTrue(walk.exists(hasTestTag("form.confirm") and hasText("Save")))
         walk.end()
     }
 
