@@ -1814,6 +1814,7 @@ shell-drop_corner = Take the last corner back
 shell-corners = Corners: { $count }
 shell-corners_least = At least { $count }
 shell-pick_day = Choose the day
+shell-busy = One moment, still at work.
 shell-working = Working: step { $done } of { $of }
 shell-stop_work = Stop
 shell-written = Written.

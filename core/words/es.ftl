@@ -1841,6 +1841,7 @@ shell-drop_corner = Quitar el último vértice
 shell-corners = Vértices: { $count }
 shell-corners_least = Al menos { $count }
 shell-pick_day = Elegir el día
+shell-busy = Un momento, sigue trabajando.
 shell-working = Trabajando: paso { $done } de { $of }
 shell-stop_work = Parar
 shell-written = Escrito.

@@ -162,6 +162,8 @@ shell_words! {
     corners_least,
     /// Opens the calendar.
     pick_day,
+    /// An answer takes longer than a moment.
+    busy,
     /// How far long work is: `{$done}` and `{$of}`.
     working,
     /// Stops long work.

@@ -28,6 +28,7 @@ class Doubles {
     /** The file that the camera or the picker gives next; none, when the person turns back. */
     var next: File? = null
     val handed = mutableListOf<String>()
+    val opened = mutableListOf<String>()
 
     fun device(field: FieldModel): Device {
         fun give(path: String) {
@@ -43,6 +44,11 @@ class Doubles {
 
             override fun any(path: String) = give(path)
         }
+        val sharing = object : Sharing {
+            override fun hand(path: String) = handed.add(path)
+
+            override fun open(path: String) = opened.add(path)
+        }
         val position = object : PositionSense {
             override fun listen(hear: (Heard<PlaceFix>) -> Unit) = place.listen(hear)
 
@@ -52,7 +58,7 @@ class Doubles {
 
             override fun known(): PlaceFix? = lastKnown
         }
-        return Device(position, HeldSense(held::listen), Camera(::give), files, Sharing { handed.add(it) })
+        return Device(position, HeldSense(held::listen), Camera(::give), files, sharing)
     }
 }
 

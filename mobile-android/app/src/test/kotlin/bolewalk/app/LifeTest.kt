@@ -1,11 +1,14 @@
 package bolewalk.app
 
 import android.content.res.Configuration
+import android.os.Looper
+import androidx.compose.ui.test.assertIsDisplayed
 import androidx.compose.ui.test.hasTestTag
 import androidx.compose.ui.test.hasText
 import androidx.compose.ui.test.junit4.createEmptyComposeRule
 import bolewalk.book.EntryValue
 import bolewalk.book.PageAddress
+import java.time.Duration
 import org.junit.After
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertFalse
@@ -16,6 +19,7 @@ import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.RobolectricTestRunner
 import org.robolectric.RuntimeEnvironment
+import org.robolectric.Shadows.shadowOf
 
 /** Nothing is lost by rotation, by a call, by a slow disk, or by the system ending the app. */
 @RunWith(RobolectricTestRunner::class)
@@ -63,15 +67,20 @@ class LifeTest {
 
     @Test fun everyScreenComesBackFromItsSavedState() {
         val faults = mutableListOf<String>()
-        for ((inBook, states) in screenStates.filter { it.inBook != InBook.DAMAGED }.groupBy { it.inBook }) {
+        for ((inBook, states) in screenStates.groupBy { it.inBook }) {
             inBook.lay(Look.LIGHT, rule)
             for (state in states) {
                 val walk = Walk(rule)
                 state.reach(walk)
                 fun here() = listOf(walk.state.way, walk.state.form?.offer?.id, walk.state.form?.draft)
                 val before = here()
+                RuntimeEnvironment.setQualifiers("+land")
                 walk.recreate()
-                if (here() != before) faults += "${state.name}, window made anew: ${here()}, not $before"
+                if (here() != before) faults += "${state.name}, turned: ${here()}, not $before"
+                RuntimeEnvironment.setQualifiers("+es-port")
+                walk.recreate()
+                if (here() != before) faults += "${state.name}, in another language: ${here()}, not $before"
+                RuntimeEnvironment.setQualifiers("+en-rUS")
                 walk.endOfProcess(orderly = false)
                 if (here() != before) faults += "${state.name}, process made anew: ${here()}, not $before"
                 walk.end()
@@ -124,6 +133,40 @@ class LifeTest {
         app.clock.setTo(moment("2026-05-20T06:30:00-04:00"))
         walk.away()
         assertTrue(walk.sees("May 20, 2026"))
+        walk.end()
+    }
+
+    @Test fun aSlowDiskIsSaidAfterASecondAndTwoTapsDoOneThing() {
+        InBook.NOTHING.lay(Look.LIGHT, rule)
+        val walk = Walk(rule).to("people").tap("person.add").type("person.name", "Ana")
+        val busy = hasTestTag("busy") and hasText(walk.state.words.busy)
+        walk.onSlowDisk {
+            walk.tap("form.confirm")
+            rule.onNode(busy).assertDoesNotExist()
+            shadowOf(Looper.getMainLooper()).idleFor(Duration.ofMillis(1100))
+            rule.onNode(busy).assertIsDisplayed()
+            walk.tap("form.confirm")
+        }
+        rule.onNode(busy).assertDoesNotExist()
+        walk.to("people")
+        assertEquals(1, rule.onAllNodes(hasText("Ana")).fetchSemanticsNodes().size)
+        walk.end()
+    }
+
+    @Test fun timeSetBackBetweenTwoEditsLosesNeither() {
+        val walk = onATree()
+        for ((tag, clock) in listOf("A-88" to "2026-05-19T15:20:00-04:00", "A-92" to "2026-05-19T11:00:00-04:00", "A-95" to "2019-01-01T00:00:00-05:00")) {
+            app.clock.setTo(moment(clock))
+            walk.away()
+            walk.tap("tree.change").type("tree.tag", tag).tap("form.confirm")
+            assertFalse(walk.state.said!!.words, walk.state.said!!.refused)
+            assertTrue(clock, walk.sees(tag))
+        }
+        walk.endOfProcess(orderly = false)
+        assertTrue(walk.sees("A-95"))
+        // The last edit is the one that undo takes back, whatever the clock said.
+        walk.tap("edit.undo")
+        assertTrue(walk.sees("A-92"))
         walk.end()
     }
 

@@ -120,6 +120,7 @@ val screenStates: List<ScreenState> = buildList {
     on(InBook.DEMO, "climb-new") { to("site").to("tree", "04").tap("climb.add") }
     on(InBook.DEMO, "judgement", 3) { to("site").to("tree", "04").to("judgement") }
     on(InBook.DEMO, "hand-over") { to("site").to("hand_over") }
+    on(InBook.DEMO, "hand-over-written") { to("site").to("hand_over").tap("geojson.write") }
     on(InBook.DEMO, "disk-full") {
         to("site").tap("target.add").type("target.name", "Shed").tap("target.kind/other")
         app.keeper.book().boundPages(1u)

@@ -1,6 +1,7 @@
 package bolewalk.app
 
 import androidx.activity.ComponentActivity
+import androidx.core.content.FileProvider
 import bolewalk.app.device.Device
 import bolewalk.app.field.FieldModel
 import bolewalk.book.BookException
@@ -21,9 +22,14 @@ class TestApplication : BolewalkApplication() {
     /** Lies where the tests run, so that what is said of its file is the same every time. */
     val book: File get() = File(BOOKS, phone)
 
+    /** Whether windows have the phone's own parts instead of doubles. */
+    var realParts = false
+
     override fun onCreate() {
         super.onCreate()
         BOOKS.deleteRecursively()
+        // It keeps its folders for the whole process, but every test has folders of its own.
+        (FileProvider::class.java.getDeclaredField("sCache").apply { isAccessible = true }.get(null) as MutableMap<*, *>).clear()
     }
 
     /** Is done before a field book is opened: it may take its time, or throw. */
@@ -39,7 +45,8 @@ class TestApplication : BolewalkApplication() {
         return FieldBook.openWithClock(book.path, phone, clock)
     }
 
-    override fun deviceOf(activity: ComponentActivity, field: FieldModel): Device = doubles.device(field)
+    override fun deviceOf(activity: ComponentActivity, field: FieldModel): Device =
+        if (realParts) super.deviceOf(activity, field) else doubles.device(field)
 
     private companion object {
         val BOOKS = File("books")

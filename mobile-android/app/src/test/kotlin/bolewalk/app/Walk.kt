@@ -1,8 +1,10 @@
 package bolewalk.app
 
+import android.content.Intent
 import android.os.Bundle
 import android.os.Looper
 import android.os.Parcel
+import androidx.activity.ComponentActivity
 import androidx.compose.ui.geometry.Offset
 import androidx.compose.ui.semantics.SemanticsActions
 import androidx.compose.ui.semantics.SemanticsProperties
@@ -218,9 +220,20 @@ class Walk(val rule: ComposeTestRule) {
         settle()
     }
 
-    /** Another app was in front meanwhile. */
-    fun away() {
-        controller.pause().stop().restart().start().resume()
+    /** Another app was in front meanwhile, and did something. */
+    fun away(there: () -> Unit = {}) {
+        controller.pause()
+        val other = Robolectric.buildActivity(ComponentActivity::class.java).setup()
+        controller.stop()
+        there()
+        other.pause().stop().destroy()
+        controller.restart().start().resume()
+        settle()
+    }
+
+    /** Another app sends something to the open window. */
+    fun sent(intent: Intent): Walk = apply {
+        controller.newIntent(intent)
         settle()
     }
 

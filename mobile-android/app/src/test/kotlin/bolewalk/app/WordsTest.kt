@@ -1,8 +1,11 @@
 package bolewalk.app
 
 import android.os.Looper
+import androidx.compose.ui.semantics.SemanticsProperties
+import androidx.compose.ui.semantics.getOrNull
 import androidx.compose.ui.test.hasTestTag
 import androidx.compose.ui.test.hasText
+import androidx.compose.ui.test.isEnabled
 import androidx.compose.ui.test.junit4.createEmptyComposeRule
 import bolewalk.book.BookException
 import bolewalk.book.wordsOfError
@@ -101,6 +104,19 @@ class WordsTest {
         walk.tap("form.close").to("settings").tap("settings.change").tap("settings.language/english").tap("form.confirm").tap("settings.change")
         assertEquals("the language changed while the app was open", wordsOfShell("en").keep, walk.state.words.keep)
         assertTrue(walk.exists(hasTestTag("form.confirm") and hasText("Save")))
+        walk.end()
+    }
+
+    @Test fun theCalendarSpeaksTheBooksLanguageToo() {
+        RuntimeEnvironment.setQualifiers("+en-rUS")
+        InBook.NOTHING.lay(Look.SPANISH, rule)
+        val walk = Walk(rule).to("gear").tap("gear.add").type("gear.first_use", "2026-05-19").tap("gear.first_use/pick")
+        val read = rule.onAllNodes(isEnabled()).fetchSemanticsNodes().flatMap { node ->
+            node.config.getOrNull(SemanticsProperties.Text).orEmpty().map { it.text } + node.config.getOrNull(SemanticsProperties.ContentDescription).orEmpty()
+        }
+        assertTrue("$read", read.any { "mayo" in it })
+        // What the toolkit reads out to those who do not see.
+        assertTrue("$read", read.any { "mes siguiente" in it.lowercase() })
         walk.end()
     }
 

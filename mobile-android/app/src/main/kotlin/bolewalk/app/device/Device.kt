@@ -100,9 +100,16 @@ interface FilePicker {
     fun any(path: String)
 }
 
-/** Hands a file to another app; false where no app takes it. */
-fun interface Sharing {
+/** Gives a file of ours to another app; false where no app takes it. */
+interface Sharing {
+    /** For an app of the person's choice to send or keep. */
     fun hand(path: String): Boolean
+
+    /** To be looked at. */
+    fun open(path: String): Boolean
+
+    /** Whether it is for other apps to look at: a pack is for another phone. */
+    fun isToLookAt(path: String): Boolean = typeOf(path) != PACK_TYPE
 }
 
 /** Where the person can lift a refusal. */

@@ -9,7 +9,7 @@ import androidx.activity.ComponentActivity
 import androidx.core.content.FileProvider
 import java.io.File
 
-/** Hands a file to an app of the person's choice, by a content address that only that app may read. */
+/** Gives a file to another app, by a content address that only that app may read. */
 class PhoneSharing(private val activity: ComponentActivity) : Sharing {
     override fun hand(path: String): Boolean {
         if (!File(path).isFile) return false
@@ -22,7 +22,17 @@ class PhoneSharing(private val activity: ComponentActivity) : Sharing {
         val choice = Intent.createChooser(send, null).putExtra(Intent.EXTRA_EXCLUDE_COMPONENTS, own)
         return activity.reaches { startActivity(choice) }
     }
+
+    override fun open(path: String): Boolean {
+        if (!File(path).isFile) return false
+        // Not by a chooser, which says nothing where no app is there to be chosen.
+        val view = Intent(Intent.ACTION_VIEW).setDataAndType(contentUri(activity, path), typeOf(path))
+            .addFlags(Intent.FLAG_GRANT_READ_URI_PERMISSION)
+        return activity.reaches { startActivity(view) }
+    }
 }
+
+internal const val PACK_TYPE = "application/zip"
 
 /** The type of a file that we write, as other apps know it. */
 internal fun typeOf(path: String): String = when (path.substringAfterLast('.')) {
@@ -34,7 +44,7 @@ internal fun typeOf(path: String): String = when (path.substringAfterLast('.')) 
     "kml" -> "application/vnd.google-earth.kml+xml"
     "png" -> "image/png"
     "jpg" -> "image/jpeg"
-    "bolewalk-pack", "zip" -> "application/zip"
+    "bolewalk-pack", "zip" -> PACK_TYPE
     else -> "application/octet-stream"
 }
 

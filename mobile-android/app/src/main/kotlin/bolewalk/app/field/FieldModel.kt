@@ -22,6 +22,9 @@ import kotlinx.coroutines.delay
 import kotlinx.coroutines.flow.MutableStateFlow
 import kotlinx.coroutines.flow.StateFlow
 import kotlinx.coroutines.flow.asStateFlow
+import kotlinx.coroutines.flow.collectLatest
+import kotlinx.coroutines.flow.distinctUntilChanged
+import kotlinx.coroutines.flow.map
 import kotlinx.coroutines.flow.update
 import kotlinx.coroutines.launch
 
@@ -43,6 +46,12 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
     init {
         refresh()
         rehearse()
+        viewModelScope.launch {
+            state.map { it.pending > 0 && it.work == null }.distinctUntilChanged().collectLatest { waiting ->
+                if (waiting) delay(MOMENT_MS)
+                now.update { it.copy(late = waiting) }
+            }
+        }
     }
 
     /** Goes to a page. On the way back from it the present one comes again. */
@@ -352,6 +361,9 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
 
     private companion object {
         const val POLL_MS = 200L
+
+        /** Longer than this without an answer, the person is told that it is on its way. */
+        const val MOMENT_MS = 1000L
 
         /** The input of the settings that says in which language the reader reads. */
         const val LANGUAGE = "settings.language"

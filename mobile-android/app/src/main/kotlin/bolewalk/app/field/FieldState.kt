@@ -34,6 +34,8 @@ data class FieldState(
     val handedIn: HandedIn? = null,
     /** How this phone's reader wants the screen. */
     val reader: Reader = Reader(),
+    /** An answer takes longer than a moment. */
+    val late: Boolean = false,
     /** How many answers are still to come. */
     val pending: Int = 0,
 ) {

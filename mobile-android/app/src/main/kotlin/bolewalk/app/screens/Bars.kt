@@ -105,6 +105,12 @@ fun SaidBar(state: FieldState, field: FieldModel) {
             ActionTile(words.stopWork, "work.stop") { field.stopWork() }
         }
     }
+    if (state.late) {
+        Text(
+            words.busy, Modifier.fillMaxWidth().padding(Spacing.page, 10.dp).testTag("busy").semantics { liveRegion = LiveRegionMode.Polite },
+            style = MaterialTheme.typography.bodyLarge,
+        )
+    }
     val said = state.said ?: return
     val (ground, ink) = if (said.refused) palette.refusal to palette.onRefusal else palette.lichen to palette.onLichen
     Text(
@@ -113,8 +119,13 @@ fun SaidBar(state: FieldState, field: FieldModel) {
         color = ink, style = MaterialTheme.typography.bodyLarge,
     )
     state.written?.let { path ->
-        ActionTile(words.share, "work.share", Modifier.fillMaxWidth().padding(Spacing.page, Spacing.apart), Weight.PRIMARY) {
-            if (!sharing.hand(path)) field.say(words.noApp, refused = true)
+        Column(Modifier.fillMaxWidth().padding(Spacing.page, Spacing.apart), Arrangement.spacedBy(Spacing.apart)) {
+            ActionTile(words.share, "work.share", Modifier.fillMaxWidth(), Weight.PRIMARY) {
+                if (!sharing.hand(path)) field.say(words.noApp, refused = true)
+            }
+            if (sharing.isToLookAt(path)) {
+                ActionTile(words.openFile, "work.open", Modifier.fillMaxWidth()) { if (!sharing.open(path)) field.say(words.noApp, refused = true) }
+            }
         }
     }
 }

@@ -2,7 +2,6 @@ package bolewalk.app.device
 
 import android.os.Looper
 import androidx.activity.ComponentActivity
-import androidx.core.content.FileProvider
 import androidx.lifecycle.SavedStateHandle
 import bolewalk.app.app
 import bolewalk.app.field.FieldModel
@@ -21,8 +20,6 @@ class OnPhone {
     val device = phoneDevice(window, field)
 
     init {
-        // It keeps its folders for the whole process, but every test has folders of its own.
-        (FileProvider::class.java.getDeclaredField("sCache").apply { isAccessible = true }.get(null) as MutableMap<*, *>).clear()
         controller.start().resume()
         settle()
     }
