@@ -217,7 +217,7 @@ mod tests {
                 let name = text("person.name", &format!("Ana {number}"));
                 (C::AddPerson, Id::default(), name)
             }
-            _ if number % 3 == 0 => (C::Redo, site.id.clone(), Vec::new()),
+            _ if number.is_multiple_of(3) => (C::Redo, site.id.clone(), Vec::new()),
             _ => (C::Undo, site.id.clone(), Vec::new()),
         }
     }
