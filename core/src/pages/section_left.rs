@@ -53,14 +53,24 @@ pub(super) fn weakest_mark(
     section: &StemSection,
 ) -> Option<WeakestMark> {
     let left = strength_left(desk, site, section)?;
+    Some(WeakestMark {
+        bearing_deg: left.weakest_deg,
+        words: between(desk, &left),
+    })
+}
+
+/// How much is left in the weakest direction, in short; nothing where that is not known.
+pub(super) fn left_words(desk: &PageDesk, section: &StemSection) -> Option<String> {
+    let (site, _) = desk.site?;
+    Some(between(desk, &strength_left(desk, site, section)?))
+}
+
+fn between(desk: &PageDesk, left: &StrengthLeft) -> String {
     let between = [
         ("low", whole_pct(left.low_pct)),
         ("high", whole_pct(left.high_pct)),
     ];
-    Some(WeakestMark {
-        bearing_deg: left.weakest_deg,
-        words: desk.words.say("page.modulus-left", &between),
-    })
+    desk.words.say("page.modulus-left", &between)
 }
 
 /// What the readings so far leave; nothing while there is none, or no size.

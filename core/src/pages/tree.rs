@@ -131,7 +131,7 @@ pub fn tree_page(desk: &PageDesk, site: &Site, tree: &Tree, answer: &Judgement) 
         walk_round,
         wires: wire_records(desk, site, &looks),
         findings: finding_records(desk, &looks),
-        sections: section_records(desk, &looks, answer),
+        sections: section_records(desk, &looks),
         anchors: anchor_records(desk, &looks, answer),
         plans: plan_records(desk, &looks),
         photos: photo_records(desk, &looks.all(|look| &look.photos)),

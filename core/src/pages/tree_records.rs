@@ -5,6 +5,7 @@ use super::desk::PageDesk;
 use super::line::{PagePhoto, PageRecord};
 use super::looks::Looks;
 use super::page::PageAddress;
+use super::section_left::left_words;
 use crate::record::{
     AnchorPoint, ClimbPlan, Finding, Judgement, MalletSound, Photo, Quantity, ShellReading, Site,
     StemSection, Tree, Work,
@@ -69,15 +70,11 @@ pub(super) fn wire_records(desk: &PageDesk, site: &Site, looks: &Looks) -> Vec<P
 }
 
 /// The stem sections.
-pub(super) fn section_records(
-    desk: &PageDesk,
-    looks: &Looks,
-    answer: &Judgement,
-) -> Vec<PageRecord> {
+pub(super) fn section_records(desk: &PageDesk, looks: &Looks) -> Vec<PageRecord> {
     let sections = looks.all(|look| &look.sections);
     let mut records = Vec::new();
     for section in sections {
-        records.push(section_record(desk, section, answer));
+        records.push(section_record(desk, section));
         for reading in &section.readings {
             records.push(reading_record(desk, reading));
         }
@@ -103,17 +100,9 @@ pub(super) fn reading_record(desk: &PageDesk, reading: &ShellReading) -> PageRec
     }
 }
 
-fn section_record(desk: &PageDesk, section: &StemSection, answer: &Judgement) -> PageRecord {
+fn section_record(desk: &PageDesk, section: &StemSection) -> PageRecord {
     let height = desk.words.number(section.height_m, Quantity::LengthM);
-    let margin = answer.margins.iter().find(|one| one.about == section.id);
-    let left = margin
-        .and_then(|margin| margin.modulus_left_pct)
-        .map(|left| {
-            desk.words.say(
-                "page.modulus-left",
-                &[("left", Said::Number(left, Quantity::Percent))],
-            )
-        });
+    let left = left_words(desk, section);
     let sounded = section
         .mallet
         .iter()

@@ -8,6 +8,7 @@ import androidx.compose.ui.semantics.SemanticsNode
 import androidx.compose.ui.semantics.SemanticsProperties
 import androidx.compose.ui.semantics.getOrNull
 import androidx.compose.ui.test.SemanticsMatcher
+import androidx.compose.ui.test.hasTestTag
 import androidx.compose.ui.text.TextLayoutResult
 import kotlin.math.roundToInt
 
@@ -26,7 +27,8 @@ object Letters {
     fun faults(walk: Walk, picture: Picture): List<String> {
         val texts = texts(walk)
         val ground = Rect(0f, 0f, picture.width.toFloat(), picture.height.toFloat())
-        return texts.flatMap { own(it, picture, ground) } + overlaps(texts)
+        val above = walk.rule.onAllNodes(hasTestTag("above")).fetchSemanticsNodes().map { it.boundsInRoot }
+        return texts.flatMap { own(it, picture, ground, above) } + overlaps(texts)
     }
 
     /** Every word that is whole in sight, and where. */
@@ -42,15 +44,15 @@ object Letters {
     private fun texts(walk: Walk) = walk.rule.onAllNodes(isText, useUnmergedTree = true).fetchSemanticsNodes()
         .filter { it.layoutInfo.isPlaced && it.boundsInRoot.width > 1 && it.boundsInRoot.height > 1 && wordsOf(it).isNotBlank() }
 
-    private fun own(node: SemanticsNode, picture: Picture, ground: Rect): List<String> = buildList {
+    private fun own(node: SemanticsNode, picture: Picture, ground: Rect, above: List<Rect>): List<String> = buildList {
         val words = wordsOf(node)
         val laid = laidOut(node) ?: return@buildList
         if (isCut(laid, node)) add("cut off: “$words”")
         brokenWord(laid)?.let { add("a word is broken in two: “$it” in “$words”") }
         val left = node.positionInRoot.x
         if (left < 0 || left + node.size.width > ground.width + 1) add("beyond the side of the screen: “$words”")
-        // Only what is whole in sight: half a line has only half of its ink.
-        if (node.boundsInRoot.height >= node.size.height - 1) {
+        // Only what is whole in sight: half a line has only half of its ink, and what has moved under a part that stays none.
+        if (node.boundsInRoot.height >= node.size.height - 1 && above.none { it.overlaps(node.boundsInRoot) }) {
             val found = contrastIn(picture, node.boundsInRoot.intersect(ground))
             if (found < CONTRAST) add("contrast %.1f: “%s”".format(found, words))
         }

@@ -17,8 +17,8 @@ enum class Look(
     LIGHT,
     DARK("+night", theme = "dark", screenfuls = 0),
     SUN(theme = "bright_sun", screenfuls = 1),
-    LARGE(fontScale = 2f),
-    SPANISH("+es", language = "spanish");
+    LARGE(fontScale = 2f, screenfuls = 1),
+    SPANISH("+es", language = "spanish", screenfuls = 1);
 
     /** Sets the phone; before a window is opened. */
     fun setPhone() {

@@ -36,7 +36,6 @@ import bolewalk.app.look.ActionTile
 import bolewalk.app.look.Hand
 import bolewalk.app.look.LocalPalette
 import bolewalk.app.look.LocalWords
-import bolewalk.app.look.OfferButton
 import bolewalk.app.look.Sign
 import bolewalk.app.look.Spacing
 import bolewalk.app.look.VerdictMark
@@ -162,11 +161,17 @@ internal fun steps(page: Page): List<Offer> = page.offers().filter { wayOf(it.co
 @Composable
 fun FootBar(page: Page, hand: Hand, leftHand: Boolean) = Column {
     HorizontalDivider(color = LocalPalette.current.edge)
+    val (offers, side) = footOffers(page) to if (leftHand) Alignment.Start else Alignment.End
+    // Why one cannot be taken stands over the row, so that the row stays one.
+    offers.filterNot(Offer::enabled).map { it.whyNot }.distinct().forEach {
+        Text(it, Modifier.align(side).padding(Spacing.page, Spacing.apart, Spacing.page, 0.dp), LocalPalette.current.quietInk, style = MaterialTheme.typography.bodySmall)
+    }
     FlowRow(
-        Modifier.fillMaxWidth().padding(Spacing.apart),
-        Arrangement.spacedBy(Spacing.apart, if (leftHand) Alignment.Start else Alignment.End), Arrangement.spacedBy(Spacing.apart),
+        Modifier.fillMaxWidth().padding(Spacing.apart), Arrangement.spacedBy(Spacing.apart, side), Arrangement.spacedBy(Spacing.apart),
     ) {
-        val large: @Composable () -> Unit = { footOffers(page).forEach { OfferButton(it, hand, weight = Weight.PRIMARY) } }
+        val large: @Composable () -> Unit = {
+            offers.forEach { ActionTile(it.words, it.id, weight = Weight.PRIMARY, enabled = it.enabled) { hand.take(it, emptyMap()) } }
+        }
         if (leftHand) large()
         steps(page).forEach { step ->
             val sign = if (step.command == CommandKind.UNDO) Sign.UNDO else Sign.REDO

@@ -8,6 +8,7 @@ import androidx.compose.foundation.lazy.LazyListScope
 import androidx.compose.runtime.getValue
 import androidx.compose.runtime.produceState
 import androidx.compose.ui.Modifier
+import androidx.compose.ui.platform.testTag
 import androidx.compose.ui.text.font.FontWeight
 import bolewalk.app.look.Hand
 import bolewalk.app.look.Lines
@@ -44,7 +45,7 @@ fun LazyListScope.stemSectionPage(page: StemSectionPage, hand: Hand, placed: Pla
 private fun LazyListScope.sectionAbove(page: StemSectionPage, hand: Hand) = stickyHeader("above", "drawing") {
     if (lettersAreLarge()) {
         val drawing by produceState<Drawing?>(null, page) { value = hand.drawing(page.drawing, 0, USUAL_LETTERS_PCT) }
-        Box(Modifier.fillMaxWidth().background(LocalPalette.current.ground)) { drawing?.let { SmallDrawing(it, "section.above") } }
+        Box(Modifier.fillMaxWidth().background(LocalPalette.current.ground).testTag("above")) { drawing?.let { SmallDrawing(it, "section.above") } }
     }
 }
 
