@@ -118,7 +118,7 @@ class LifeTest {
 
     @Test fun theEndOfTheProcessInTheMiddleOfAnEditLosesNothingAndDoesNothingTwice() {
         val walk = onATree()
-        walk.tap("finding.add").tap("finding.code/dead-limb").tap("finding.part/limb")
+        walk.tap("finding.add").tap("finding.part/limb").tap("finding.code/dead-limb")
         walk.onSlowDisk { walk.tap("form.confirm").endOfProcess(orderly = false) }
         if (walk.state.form != null) walk.tap("form.confirm")
         walk.tap("edit.undo")

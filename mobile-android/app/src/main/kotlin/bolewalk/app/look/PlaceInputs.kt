@@ -40,7 +40,9 @@ internal fun FixInput(input: OfferedInput, shown: EntryValue?, enter: (EntryValu
     val now by rememberUpdatedState(shown as? EntryValue.Fixes)
     val heard = heardWhile(listening) { fix ->
         val sensed = SensedFix(fix.latDeg, fix.lonDeg, fix.accuracyM, fix.atMs)
-        enter(EntryValue.Fixes(now?.fixes.orEmpty() + sensed, since))
+        // One that the receiver tells again, as when it is listened to anew, makes nothing surer.
+        val before = now?.fixes.orEmpty()
+        if (sensed != before.lastOrNull()) enter(EntryValue.Fixes(before + sensed, since))
     }
     // A position comes by itself where nothing stands yet and nobody has to be asked.
     LaunchedEffect(position) {
