@@ -776,6 +776,8 @@ work-cut_height_m-why = A piece cut higher up flies farther.
 weather-hour-why = Weather changes within the day. Each entry belongs to an hour.
 weather-wind_ms-why = Wind moves the anchor and carries pieces away.
 weather-wind_force-why = Wind moves the anchor and carries pieces away.
+# Land signs of the Beaufort scale, as the US National Weather Service publishes them.
+weather-wind_force-how = 0 smoke rises straight up · 1 smoke drifts · 2 leaves rustle · 3 leaves and twigs keep moving · 4 small branches move · 5 small trees begin to sway · 6 large branches move · 7 whole trees move · 8 twigs break off · 9 and more: damage
 weather-temperature_c-why = Heat and frost wear people down, and frost makes wood brittle.
 weather-humidity_pct-why = Humid heat is harder on a climber than dry heat.
 weather-thunder_min_ago-why = Nobody is in a tree until thunder has been silent long enough.
@@ -1760,7 +1762,7 @@ shell-go_on = Go on
 shell-close = Close
 shell-keep = Save
 shell-clear = Clear
-shell-draft_kept = What was entered before is still here. It is not kept yet.
+shell-draft_kept = What was entered before is still here. It is not saved yet.
 shell-start_anew = Start anew
 shell-answer_yes = Yes
 shell-answer_no = No
@@ -1824,7 +1826,7 @@ shell-no_app = No app on this phone takes this.
 shell-photo = Photo
 shell-drawing = Drawing
 shell-photo_large = Show it large
-shell-refused_marked = Not kept yet. To put right: { $count }
+shell-refused_marked = Not saved yet. To put right: { $count }
 shell-legend = What the signs mean
 
 # What a button says: `offer.<id of the command>`.

@@ -804,6 +804,8 @@ work-cut_height_m-why = Una pieza cortada más arriba vuela más lejos.
 weather-hour-why = El tiempo cambia a lo largo del día. Cada anotación es de una hora.
 weather-wind_ms-why = El viento mueve el anclaje y se lleva las piezas.
 weather-wind_force-why = El viento mueve el anclaje y se lleva las piezas.
+# Señales en tierra de la escala de Beaufort, según las publica el US National Weather Service.
+weather-wind_force-how = 0 el humo sube derecho · 1 el humo se inclina · 2 las hojas susurran · 3 hojas y ramillas no paran quietas · 4 se mueven las ramas pequeñas · 5 los árboles pequeños empiezan a balancearse · 6 se mueven las ramas grandes · 7 se mueven los árboles enteros · 8 se rompen ramillas · 9 y más: daños
 weather-temperature_c-why = El calor y la helada agotan, y la helada vuelve quebradiza la madera.
 weather-humidity_pct-why = El calor húmedo desgasta más que el seco.
 weather-thunder_min_ago-why = Nadie está en un árbol hasta que el trueno lleva callado lo suficiente.

@@ -41,6 +41,13 @@ fn what_does_not_fit_is_refused_at_its_input() {
     let places: Vec<&str> = faults.iter().map(|fault| fault.place.as_str()).collect();
     assert_eq!(places, ["tree.height", "tree.girth"], "every fault at once");
     said(&hand, &error, "nothing was changed");
+    // At its input a fault stands by itself.
+    let height = hand.book.words_of_fault(faults[0].clone()).unwrap();
+    assert!(
+        height.contains("400 m") && !height.contains("nothing was changed"),
+        "{height}"
+    );
+    said(&hand, &error, &height);
 }
 
 #[test]

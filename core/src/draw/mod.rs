@@ -39,7 +39,7 @@ pub use frame::{
     BarUnit, DrawnFrame, TextWidth, estimated_width_pt, metres_per_point, symbol_extent,
     text_extent,
 };
-pub use grades::{grade_drawing, part_drawing};
+pub use grades::{grade_drawing, part_drawing, union_drawing};
 pub use hit::{point_under_finger, under_finger};
 pub use plan::{LaidOut, plan, plan_part};
 pub use plan_fit::plan_ground;

@@ -20,7 +20,7 @@ use crate::pages::{
     CommandKind, DrawingAddress, DrawnSize, Entry, Offer, OfferedChoice, OfferedInput, Page,
     PageAddress, SensedFix,
 };
-use crate::record::Id;
+use crate::record::{Fault, Id};
 use crate::store::Store;
 
 /// A field book: everything on one phone, in one folder. Calls may come from any thread; long work
@@ -320,6 +320,15 @@ impl FieldBook {
     /// None so far.
     pub fn words_of(&self, error: BookError) -> Result<String, BookError> {
         Ok(self.inner.lock().settings.words().error(&error))
+    }
+
+    /// The words of one fault of a refusal, to stand at its input: what is wrong, what was found,
+    /// what is allowed.
+    ///
+    /// # Errors
+    /// None so far.
+    pub fn words_of_fault(&self, fault: Fault) -> Result<String, BookError> {
+        Ok(self.inner.lock().settings.words().fault(&fault))
     }
 
     /// Bounds the size of the book's file in pages of 4 KiB, as on a disk with less than a megabyte

@@ -127,7 +127,9 @@ impl Inner {
             DrawingAddress::SectionThrough { section } => {
                 self.site_of(Noun::StemSection, section)?
             }
-            DrawingAddress::Grade { .. } | DrawingAddress::PartOfTree { .. } => {
+            DrawingAddress::Grade { .. }
+            | DrawingAddress::PartOfTree { .. }
+            | DrawingAddress::UnionOfForm { .. } => {
                 return self.on_book(|desk, _, _| {
                     drawing_of(desk, which, size).ok_or_else(nothing_to_draw)
                 });

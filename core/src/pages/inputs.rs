@@ -8,7 +8,7 @@ use super::drawn::DrawingAddress;
 use super::entry::EntryValue;
 use super::offer::{InputKind, OfferedChoice, OfferedInput};
 use super::scale::ReaderScale;
-use crate::record::{LatLon, NumberField, Position, Quantity};
+use crate::record::{LatLon, NumberField, Position, Quantity, UnionForm};
 use crate::words::all_term_keys;
 
 /// A number of which nothing is known yet.
@@ -22,13 +22,11 @@ const ANY_NUMBER: NumberField = NumberField {
 
 impl PageDesk<'_> {
     pub(super) fn input(&self, ask: &Ask, record: Option<&Value>) -> OfferedInput {
-        // An input's own reason goes before that of the field it shares with others.
-        let own = format!("{}.why", ask.id);
-        let why = if self.words.has(&own) {
-            own
-        } else {
-            ask.why_key()
-        };
+        // How it is read goes before why it is asked, and an input's own reason before that of the
+        // field it shares with others.
+        let own = ["how", "why"].map(|end| format!("{}.{end}", ask.id));
+        let own = own.into_iter().find(|key| self.words.has(key));
+        let why = own.unwrap_or_else(|| ask.why_key());
         let current = record
             .and_then(|record| at_field(record, ask.field))
             .and_then(|value| self.current(ask, value));
@@ -137,10 +135,7 @@ impl PageDesk<'_> {
             .iter()
             .map(|id| {
                 let mut choice = self.choice(id, &format!("{of}.{}", id.replace('_', "-")));
-                let part = serde_json::from_value(Value::from(id.as_str()));
-                if of == "tree-part" {
-                    choice.drawing = part.ok().map(|part| DrawingAddress::PartOfTree { part });
-                }
+                choice.drawing = drawing_of_choice(of, id);
                 choice
             })
             .collect()
@@ -219,4 +214,19 @@ pub fn at_field<'v>(record: &'v Value, field: &str) -> Option<&'v Value> {
     field
         .split('.')
         .try_fold(record, |part, name| part.get(name))
+}
+/// What a choice looks like, where a picture says it sooner than words.
+fn drawing_of_choice(of: &str, id: &str) -> Option<DrawingAddress> {
+    let value = Value::from(id);
+    match of {
+        "tree-part" => {
+            let part = serde_json::from_value(value).ok()?;
+            Some(DrawingAddress::PartOfTree { part })
+        }
+        "union-form" => match serde_json::from_value(value).ok()? {
+            UnionForm::NotSeen => None,
+            form => Some(DrawingAddress::UnionOfForm { form }),
+        },
+        _ => None,
+    }
 }

@@ -15,7 +15,7 @@ mod wood;
 use self::sketch::Sketch;
 use self::wood::Wood;
 use super::drawing::{Drawing, StyleRole};
-use crate::record::{DefectKind, TreePart};
+use crate::record::{DefectKind, TreePart, UnionForm};
 
 /// What stands around the defect.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -57,6 +57,24 @@ pub fn part_drawing(part: TreePart, described: &str) -> Drawing {
     let mut sketch = Sketch::new(20.0);
     whole_tree::part(&mut sketch, part);
     sketch.finish(described)
+}
+
+/// A fork as it looks from the ground; nothing for one that cannot be seen.
+pub fn union_drawing(form: UnionForm, described: &str) -> Option<Drawing> {
+    let mut sketch = Sketch::new(2.0);
+    match form {
+        UnionForm::BarkRidge => {
+            wood::union(&mut sketch);
+            union::bark_ridge(&mut sketch);
+        }
+        UnionForm::IncludedBark => {
+            wood::union(&mut sketch);
+            union::included_bark(&mut sketch, 2);
+        }
+        UnionForm::Opening => union::crack(&mut sketch, 3),
+        UnionForm::NotSeen => return None,
+    }
+    Some(sketch.finish(described))
 }
 
 /// What a grade takes of three sizes.

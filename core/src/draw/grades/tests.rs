@@ -144,6 +144,28 @@ fn each_part_is_drawn_by_its_own() {
     }
 }
 
+#[test]
+fn the_three_forms_of_a_union_are_told_apart() {
+    let of = |form| union_drawing(form, "union").map(|drawing| dark(&drawing));
+    let seen: Vec<Vec<bool>> = [
+        UnionForm::BarkRidge,
+        UnionForm::IncludedBark,
+        UnionForm::Opening,
+    ]
+    .into_iter()
+    .filter_map(of)
+    .collect();
+    let differ =
+        |one: &[bool], other: &[bool]| one.iter().zip(other).filter(|(a, b)| a != b).count();
+    assert_eq!(seen.len(), 3);
+    for (number, one) in seen.iter().enumerate() {
+        for other in &seen[..number] {
+            assert!(differ(one, other) > CELLS * CELLS / 50);
+        }
+    }
+    assert_eq!(of(UnionForm::NotSeen), None);
+}
+
 /// Writes every drawing as an SVG beside its kin, for the eye, where a folder is named.
 #[test]
 fn drawings_can_be_looked_at() {
@@ -159,6 +181,15 @@ fn drawings_can_be_looked_at() {
     for part in EVERYWHERE.iter().flatten() {
         let file = format!("{folder}/part-{part:?}.svg").to_lowercase();
         let drawing = part_drawing(*part, "part");
+        std::fs::write(file, crate::draw::looks::svg::svg(&drawing)).unwrap();
+    }
+    for form in [
+        UnionForm::BarkRidge,
+        UnionForm::IncludedBark,
+        UnionForm::Opening,
+    ] {
+        let file = format!("{folder}/union-{form:?}.svg").to_lowercase();
+        let drawing = union_drawing(form, "union").unwrap();
         std::fs::write(file, crate::draw::looks::svg::svg(&drawing)).unwrap();
     }
 }

@@ -44,6 +44,15 @@ pub fn crack(sketch: &mut Sketch, grade: u32) {
     }
 }
 
+/// A ridge of bark that stands up in the fork and runs down both its sides.
+pub fn bark_ridge(sketch: &mut Sketch) {
+    let crest = [(-0.16, 1.12), (0.0, 1.34), (0.16, 1.12), (0.0, 1.02)];
+    sketch.area(INK, &crest);
+    for side in [-1.0, 1.0] {
+        sketch.bough(INK, (0.0, 1.08), 0.09, (side * 0.3, 0.74), 0.04);
+    }
+}
+
 /// Bark drawn in: a little, with swellings, deep with a ridge turned down and rot.
 pub fn included_bark(sketch: &mut Sketch, grade: u32) {
     let down = by(grade, [0.85, 0.6, 0.25]);

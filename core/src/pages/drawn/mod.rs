@@ -17,8 +17,8 @@ pub(super) use section::section_of;
 use serde::{Deserialize, Serialize};
 
 use super::desk::PageDesk;
-use crate::draw::{BarUnit, Drawing, DrawnFrame, estimated_width_pt, part_drawing};
-use crate::record::{Id, Quantity, Site, StemSection, TreePart};
+use crate::draw::{BarUnit, Drawing, DrawnFrame, estimated_width_pt, part_drawing, union_drawing};
+use crate::record::{Id, Quantity, Site, StemSection, TreePart, UnionForm};
 use crate::words::UnitSystem;
 
 /// Which drawing.
@@ -58,6 +58,11 @@ pub enum DrawingAddress {
     PartOfTree {
         /// The part.
         part: TreePart,
+    },
+    /// What a union looks like. The same for every tree.
+    UnionOfForm {
+        /// Its form.
+        form: UnionForm,
     },
 }
 
@@ -138,6 +143,7 @@ pub fn drawing_of(desk: &PageDesk, which: &DrawingAddress, size: DrawnSize) -> O
         DrawingAddress::PartOfTree { part } => {
             Some(part_drawing(*part, &desk.words.label_of(part)))
         }
+        DrawingAddress::UnionOfForm { form } => union_drawing(*form, &desk.words.label_of(form)),
     }
 }
 

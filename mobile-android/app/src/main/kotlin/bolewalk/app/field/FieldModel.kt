@@ -219,7 +219,7 @@ class FieldModel(private val keeper: BookKeeper, saved: SavedStateHandle, privat
     private suspend fun refuse(form: FilledOffer, answer: Answer.Refused) {
         val faults = (answer.error as? BookException.Refused)?.faults.orEmpty()
         val words = faults.associate { fault ->
-            val said = (keeper.ask { wordsOf(BookException.Refused(listOf(fault))) } as? Answer.Given)?.value ?: answer.words
+            val said = (keeper.ask { wordsOfFault(fault) } as? Answer.Given)?.value ?: answer.words
             val label = form.offer.inputs.find { it.id == fault.place }?.words.orEmpty()
             fault.place to said.removePrefix("$label: ")
         }
